@@ -1,0 +1,8 @@
+/**
+ * Signals as files: edge CSV, sample CSV and value change dumps, written and read. What the signals mean
+ * belongs elsewhere.
+ */
+@NullMarked
+package telltally.simulator.trace;
+
+import org.jspecify.annotations.NullMarked;
