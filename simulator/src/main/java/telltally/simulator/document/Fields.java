@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import telltally.simulator.signal.Seconds;
 
@@ -223,23 +224,23 @@ public final class Fields {
     /**
      * One of the named choices; the first where it is not there or is none of them.
      *
-     * @param choices what the file may say, and what each means, in the order to be told
+     * @param choices all of them, in the order to be told
+     * @param word how the file names a choice
      */
-    public <T> T choice(String name, LinkedHashMap<String, T> choices) {
+    public <T> T choice(String name, List<T> choices, Function<T, String> word) {
         String found = text(name);
-        T chosen = choices.get(found);
-        if (chosen != null) {
-            return chosen;
+        for (T choice : choices) {
+            if (word.apply(choice).equals(found)) {
+                return choice;
+            }
         }
         if (!found.isBlank()) {
-            problem(
-                    name,
-                    "is " + Problem.quoted(found) + "; expected "
-                            + choices.keySet().stream()
-                                    .map(each -> "\"" + each + "\"")
-                                    .collect(Collectors.joining(" or ")));
+            String expected = choices.stream()
+                    .map(choice -> "\"" + word.apply(choice) + "\"")
+                    .collect(Collectors.joining(" or "));
+            problem(name, "is " + Problem.quoted(found) + "; expected " + expected);
         }
-        return choices.values().iterator().next();
+        return choices.get(0);
     }
 
     /** The members of an object that must be there; empty where it is not. */
