@@ -20,11 +20,9 @@ public final class JsonDocument {
     private static final int LONGEST_TEXT = 20_000;
     private static final int LONGEST_NUMBER = 60;
 
-    private final String file;
     private final JsonParser parser;
 
-    private JsonDocument(String file, JsonParser parser) {
-        this.file = file;
+    private JsonDocument(JsonParser parser) {
         this.parser = parser;
     }
 
@@ -44,7 +42,7 @@ public final class JsonDocument {
         String file = source.name();
         // From text, not from bytes: from bytes the parser counts columns in bytes.
         try (JsonParser parser = factory.createParser(tools.jackson.core.ObjectReadContext.empty(), source.text())) {
-            JsonDocument document = new JsonDocument(file, parser);
+            JsonDocument document = new JsonDocument(parser);
             JsonToken first = parser.nextToken();
             if (first == null) {
                 throw new ProblemException(Problem.of(file, "holds no JSON value"));
