@@ -1,0 +1,68 @@
+package telltally.simulator.document;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** The JSON files of a folder that ships inside the program. */
+public final class ResourceFolder {
+    private final String path;
+
+    /** @param path from the root of the class path, such as {@code telltally/scenarios/formats} */
+    public ResourceFolder(String path) {
+        this.path = path;
+    }
+
+    /**
+     * Every JSON file that lies directly in the folder, by name.
+     *
+     * @throws IllegalStateException if the program was built without it
+     * @throws UncheckedIOException if the program's own file cannot be read
+     */
+    public List<TextFile> read() {
+        URL url = ResourceFolder.class.getClassLoader().getResource(path);
+        if (url == null) {
+            throw new IllegalStateException("the program was built without " + path);
+        }
+        try {
+            URI uri = url.toURI();
+            if (!"jar".equals(uri.getScheme())) {
+                return filesIn(Path.of(uri));
+            }
+            try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
+                return filesIn(jar.getPath("/" + path));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("the program lies at no readable place: " + url, e);
+        }
+    }
+
+    private List<TextFile> filesIn(Path folder) throws IOException {
+        List<TextFile> files = new ArrayList<>();
+        try (Stream<Path> found = Files.list(folder)) {
+            for (Path file : (Iterable<Path>)
+                    found.filter(each -> each.toString().endsWith(".json")).sorted()::iterator) {
+                String name = String.valueOf(file.getFileName());
+                try (InputStream in = Files.newInputStream(file)) {
+                    files.add(TextFile.read(name, in, TextFile.DOCUMENT_BYTES));
+                } catch (ProblemException e) {
+                    throw new IllegalStateException(e.getMessage(), e);
+                }
+            }
+        }
+        return files;
+    }
+}
