@@ -1,0 +1,19 @@
+package telltally.simulator.recording;
+
+import java.util.List;
+import java.util.Map;
+import telltally.simulator.format.Segment;
+import telltally.simulator.format.SentGroup;
+
+/**
+ * The codes that were really sent.
+ *
+ * @param formatId the flash format they were sent in
+ * @param codes each code once per segment, in the order sent
+ * @param groups every group of flashes, at the instants of sending
+ */
+public record Truth(String formatId, Map<Segment, List<String>> codes, List<SentGroup> groups) {
+    public Truth {
+        groups = List.copyOf(groups);
+    }
+}

@@ -1,0 +1,19 @@
+package telltally.simulator.scenario;
+
+/** How the learner perceives the flashes of a lesson, unless they choose otherwise. */
+public enum Display {
+    LAMP("lamp"),
+    SOUNDER("sounder"),
+    LAMP_AND_SOUNDER("lamp-and-sounder");
+
+    private final String key;
+
+    Display(String key) {
+        this.key = key;
+    }
+
+    /** As files write it. */
+    public String key() {
+        return key;
+    }
+}

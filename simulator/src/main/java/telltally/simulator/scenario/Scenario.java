@@ -1,0 +1,30 @@
+package telltally.simulator.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import telltally.simulator.codelist.CodeList;
+import telltally.simulator.format.FlashFormat;
+import telltally.simulator.format.Message;
+
+/**
+ * One lesson.
+ *
+ * @param briefing what the learner is told before the first flash, a text for each paragraph
+ * @param task what the learner is asked to do, in one sentence
+ * @param codeList what the codes mean; empty for pure counting
+ * @param loops how often a looping list is sent
+ */
+public record Scenario(
+        String id,
+        String title,
+        List<String> briefing,
+        String task,
+        FlashFormat format,
+        Optional<CodeList> codeList,
+        Message message,
+        Display display,
+        int loops) {
+    public Scenario {
+        briefing = List.copyOf(briefing);
+    }
+}
