@@ -1,0 +1,19 @@
+package telltally.simulator.channel;
+
+import telltally.simulator.chance.Chance;
+import telltally.simulator.signal.PulseTrain;
+
+/**
+ * One thing that spoils a pulse train between the controller and whoever reads it. Values: the same train and the same
+ * stream of chance always give the same result. At no strength at all the train comes back equal.
+ */
+public sealed interface Impairment permits ClockScale, ContactBounce, Jitter {
+    /** The name of the kind, and of the stream it draws from in an {@link ImpairmentChain}. */
+    String kind();
+
+    /**
+     * @param train what comes in; never changed
+     * @param chance a stream of this impairment's own
+     */
+    PulseTrain applyTo(PulseTrain train, Chance chance);
+}
