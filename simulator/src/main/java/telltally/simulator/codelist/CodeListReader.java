@@ -1,12 +1,19 @@
 package telltally.simulator.codelist;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import telltally.simulator.codelist.CodeList.Rule;
 import telltally.simulator.document.Fields;
+import telltally.simulator.document.Fields.PlacedText;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.Problems;
 import telltally.simulator.document.TextFile;
+import telltally.simulator.format.Segment;
 
 /** Reads a code list from its file. */
 public final class CodeListReader {
@@ -23,11 +30,16 @@ public final class CodeListReader {
         String title = file.text("title");
         String notes = file.optionalText("notes").orElse("");
         Map<String, String> meanings = new LinkedHashMap<>();
+        List<Rule> rules = new ArrayList<>();
         for (Fields entry : file.objects("codes")) {
             String code = entry.text("code");
             String meaning = entry.text("meaning");
             if (!code.isBlank() && meanings.putIfAbsent(code, meaning) != null) {
                 entry.problem("code", Problem.quoted(code) + " stands here for the second time");
+            }
+            for (Fields setBy : entry.optionalObjects("set_by")) {
+                rules.add(new Rule(code, setBy.id("condition"), segments(setBy)));
+                setBy.close();
             }
             entry.close();
         }
@@ -36,6 +48,25 @@ public final class CodeListReader {
         }
         file.close();
         problems.throwIfAny();
-        return new CodeList(id, title, notes, meanings);
+        return new CodeList(id, title, notes, meanings, rules);
+    }
+
+    private static List<Segment> segments(Fields setBy) {
+        List<Segment> segments = new ArrayList<>();
+        for (PlacedText named : setBy.texts("in")) {
+            Optional<Segment> segment = Arrays.stream(Segment.values())
+                    .filter(each -> each != Segment.BALANCE && each.key().equals(named.text()))
+                    .findFirst();
+            if (segment.isEmpty()) {
+                setBy.problems()
+                        .add(
+                                named.place(),
+                                named.pointer(),
+                                "is " + Problem.quoted(named.text())
+                                        + "; expected \"present\", \"stored\", \"running\" or \"codes\"");
+            }
+            segment.ifPresent(segments::add);
+        }
+        return segments;
     }
 }
