@@ -29,23 +29,8 @@ public final class CodeListReader {
         String id = file.id("id");
         String title = file.text("title");
         String notes = file.optionalText("notes").orElse("");
-        Map<String, String> meanings = new LinkedHashMap<>();
         List<Rule> rules = new ArrayList<>();
-        for (Fields entry : file.objects("codes")) {
-            String code = entry.text("code");
-            String meaning = entry.text("meaning");
-            if (!code.isBlank() && meanings.putIfAbsent(code, meaning) != null) {
-                entry.problem("code", Problem.quoted(code) + " stands here for the second time");
-            }
-            for (Fields setBy : entry.optionalObjects("set_by")) {
-                rules.add(new Rule(code, setBy.id("condition"), segments(setBy)));
-                setBy.close();
-            }
-            entry.close();
-        }
-        if (meanings.isEmpty() && file.has("codes") && !problems.any()) {
-            file.problem("codes", "is empty; at least one code with its meaning was expected");
-        }
+        Map<String, String> meanings = meanings(file, rules);
         file.close();
         problems.throwIfAny();
         return new CodeList(id, title, notes, meanings, rules);
@@ -68,5 +53,29 @@ public final class CodeListReader {
             segment.ifPresent(segments::add);
         }
         return segments;
+    }
+
+    private static Map<String, String> meanings(Fields file, List<Rule> rules) {
+        Map<String, String> meanings = new LinkedHashMap<>();
+        int before = file.problems().count();
+        List<Fields> entries = file.objects("codes");
+        if (entries.isEmpty() && file.problems().count() == before) {
+            file.problem("codes", "is empty; at least one code with its meaning was expected");
+        }
+        for (Fields entry : entries) {
+            String code = entry.text("code");
+            String meaning = entry.text("meaning");
+            if (!code.isBlank() && code.chars().anyMatch(Character::isWhitespace)) {
+                entry.problem("code", Problem.quoted(code) + " has a space in it; a code has none");
+            } else if (!code.isBlank() && meanings.putIfAbsent(code, meaning) != null) {
+                entry.problem("code", Problem.quoted(code) + " stands here for the second time");
+            }
+            for (Fields setBy : entry.optionalObjects("set_by")) {
+                rules.add(new Rule(code, setBy.id("condition"), segments(setBy)));
+                setBy.close();
+            }
+            entry.close();
+        }
+        return meanings;
     }
 }

@@ -243,6 +243,12 @@ public final class Fields {
         return choices.get(0);
     }
 
+    /** One of the named choices; another one where it is not there. */
+    public <T> T choice(String name, List<T> choices, Function<T, String> word, T otherwise) {
+        asked.add(name);
+        return has(name) ? choice(name, choices, word) : otherwise;
+    }
+
     /** The members of an object that must be there; empty where it is not. */
     public Optional<Fields> object(String name) {
         Json value = required(name, "an object");
