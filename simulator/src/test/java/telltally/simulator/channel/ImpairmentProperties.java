@@ -60,16 +60,48 @@ class ImpairmentProperties {
     Arbitrary<Impairment> any() {
         Arbitrary<Double> share = Arbitraries.doubles().between(0, 1);
         Arbitrary<Long> nanos = Arbitraries.longs().between(0, 3 * Trains.SECOND);
-        return Arbitraries.oneOf(
+        Arbitrary<Long> some = Arbitraries.longs().between(1, 3 * Trains.SECOND);
+        Arbitrary<Finger> fingers =
+                Combinators.combine(nanos, nanos, share, share).as(Finger::new);
+        Arbitrary<Impairment> sender = Arbitraries.oneOf(
                 Arbitraries.doubles().between(0.1, 10).map(ClockScale::new),
+                Arbitraries.doubles().between(-1, 1).map(ClockDrift::new),
                 share.map(Jitter::new),
                 Combinators.combine(nanos, Arbitraries.integers().between(0, 50))
                         .as(ContactBounce::new));
+        Arbitrary<Impairment> observer = Arbitraries.oneOf(
+                share.map(MissedFlashes::new),
+                Combinators.combine(share, some, nanos)
+                        .as((p, least, more) -> new GhostFlashes(p, least, least + more)),
+                nanos.map(LateStart::new),
+                nanos.map(EarlyStop::new),
+                nanos.map(Glare::new),
+                Combinators.combine(Arbitraries.doubles().between(0, 5), nanos).as(LooseContact::new));
+        Arbitrary<Impairment> recorder = Arbitraries.oneOf(
+                Combinators.combine(
+                                Arbitraries.doubles().between(1, 100),
+                                Arbitraries.longs().between(1, 10_000_000))
+                        .as((rate, exposure) -> new CameraFrames(rate, exposure, 0.5)),
+                fingers.map(TapAlong::new),
+                Combinators.combine(fingers, some).as(ShortTaps::new));
+        return Arbitraries.oneOf(sender, observer, recorder);
     }
 
     @Provide
     Arbitrary<Impairment> powerless() {
         return Arbitraries.of(
-                new ClockScale(1), new Jitter(0), new ContactBounce(0, 5), new ContactBounce(Trains.SECOND, 0));
+                new ClockScale(1),
+                new ClockDrift(0),
+                new Jitter(0),
+                new ContactBounce(0, 5),
+                new ContactBounce(Trains.SECOND, 0),
+                new MissedFlashes(0),
+                GhostFlashes.ofReflections(0),
+                new LateStart(0),
+                new EarlyStop(0),
+                new LooseContact(0, Trains.SECOND),
+                new LooseContact(5, 0),
+                new Glare(0),
+                new TapAlong(new Finger(0, 0, 0, 0)));
     }
 }
