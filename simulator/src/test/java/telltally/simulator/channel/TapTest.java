@@ -16,7 +16,7 @@ import telltally.simulator.signal.PulseTrain;
 
 /** Distributions are judged by Hipparchus; a fixed seed must not be among the 1 % that look worst. */
 class TapTest {
-    private final PulseTrain flashes = Trains.flashes(1000);
+    private final PulseTrain flashes = Trains.flashes(10_000);
 
     @Test
     void every_press_and_release_lags_by_the_fingers_normal() {
@@ -25,7 +25,7 @@ class TapTest {
                 .mapToDouble(i -> keyed.edgeNanos(i) - flashes.edgeNanos(i))
                 .toArray();
 
-        assertThat(lags).hasSize(2000);
+        assertThat(lags).hasSize(20_000);
         assertThat(new KolmogorovSmirnovTest().kolmogorovSmirnovTest(new NormalDistribution(231e6, 45e6), lags, false))
                 .isGreaterThan(0.01);
     }
@@ -35,7 +35,7 @@ class TapTest {
         PulseTrain keyed = new TapAlong(new Finger(0, 0, 0.04, 0)).applyTo(flashes, Chance.of(22));
 
         assertThat(new BinomialTest()
-                        .binomialTest(1000, 1000 - keyed.edgeCount() / 2, 0.04, AlternativeHypothesis.TWO_SIDED))
+                        .binomialTest(10_000, 10_000 - keyed.edgeCount() / 2, 0.04, AlternativeHypothesis.TWO_SIDED))
                 .isGreaterThan(0.01);
     }
 
@@ -61,7 +61,7 @@ class TapTest {
                 .mapToDouble(Interval::lengthNanos)
                 .toArray();
 
-        assertThat(holds).hasSize(1000);
+        assertThat(holds).hasSize(10_000);
         assertThat(keyed.edgeNanos(0)).isEqualTo(6_200 * MILLI);
         assertThat(keyed.edgeNanos(2)).isEqualTo(7_200 * MILLI);
         assertThat(new KolmogorovSmirnovTest()
