@@ -20,6 +20,7 @@ public sealed interface Impairment
                 Lamp,
                 LateStart,
                 LooseContact,
+                MeterNeedle,
                 MissedFlashes,
                 ShortTaps,
                 TapAlong {

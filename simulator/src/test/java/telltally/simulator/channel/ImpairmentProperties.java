@@ -17,6 +17,8 @@ import telltally.simulator.signal.PulseTrain;
 @Domain(Trains.class)
 @Domain(DomainContext.Global.class)
 class ImpairmentProperties {
+    private static final FilamentLamp PANEL = FilamentLamp.of(Bulb.panel(), 12.6);
+
     @Property(tries = 2000)
     void every_impairment_gives_a_valid_train_and_the_same_one_again(
             @ForAll PulseTrain train, @ForAll("any") Impairment impairment, @ForAll long seed) {
@@ -84,7 +86,14 @@ class ImpairmentProperties {
                         .as((rate, exposure) -> new CameraFrames(rate, exposure, 0.5)),
                 fingers.map(TapAlong::new),
                 Combinators.combine(fingers, some).as(ShortTaps::new));
-        return Arbitraries.oneOf(sender, observer, recorder);
+        Arbitrary<Impairment> instrument = Arbitraries.of(
+                PANEL,
+                FilamentLamp.of(Bulb.testLight(), 9),
+                Led.at(12),
+                MeterNeedle.standard(),
+                new MeterNeedle(1.43, 0.32, new Hysteresis(0.9, 0.95)),
+                new MeterNeedle(0.5, 3, new Hysteresis(0.5, 0.5)));
+        return Arbitraries.oneOf(sender, observer, recorder, instrument);
     }
 
     @Provide
@@ -102,6 +111,7 @@ class ImpairmentProperties {
                 new LooseContact(0, Trains.SECOND),
                 new LooseContact(5, 0),
                 new Glare(0),
+                Led.at(12),
                 new TapAlong(new Finger(0, 0, 0, 0)));
     }
 }
