@@ -9,17 +9,19 @@ package telltally.simulator.vehicle;
  *
  * <p>with K rpm per watt, k the cycle variation, p the power of a sound cylinder, c the seconds of a cycle and g the
  * strengths of the cylinders that fire (average of an Ornstein-Uhlenbeck process; D. T. Gillespie, "Exact numerical
- * simulation of the Ornstein-Uhlenbeck process and its integral", Physical Review E 54, 1996, where the variance of the
+ * simulation of the Ornstein-Uhlenbeck process and its integral", Physical Review E 54, 2084, 1996, where the variance of the
  * integral is given). Drops are differences of two such means and thus nearly normal. Cylinder i is named when
  * D(i) - q * mean of the other drops is below zero, q being the threshold; that is a normal quantity too, so the
  * probability is a tail of the normal distribution.
  */
 public final class BalancePrediction {
+    private final Cylinders cylinders;
     private final double thresholdShare;
     private final double[] dropRpm;
     private final double[] variance;
 
-    private BalancePrediction(double thresholdShare, double[] dropRpm, double[] variance) {
+    private BalancePrediction(Cylinders cylinders, double thresholdShare, double[] dropRpm, double[] variance) {
+        this.cylinders = cylinders;
         this.thresholdShare = thresholdShare;
         this.dropRpm = dropRpm;
         this.variance = variance;
@@ -41,12 +43,26 @@ public final class BalancePrediction {
         double[] variance = new double[count];
         for (int i = 0; i < count; i++) {
             double strength = cylinders.strength(i + 1);
-            double rpm = make.rpmHeldBy(power - soundPower * strength, 0);
+            double missing = soundPower * strength;
+            double firstGuess = make.rpmHeldBy(power - missing, 0);
+            double rpm = make.rpmHeldBy(power - missing * silentShare(make, cylinders, firstGuess), 0);
             drop[i] = (plan.speedRpm() - rpm) * settledShare(make.settlingSeconds(rpm, 0), plan);
             double left = squares - strength * strength;
             variance[i] = before + variance(make, rpm, soundPower, left, plan.averageSeconds());
         }
-        return new BalancePrediction(judge.thresholdShare(), drop, variance);
+        return new BalancePrediction(cylinders, judge.thresholdShare(), drop, variance);
+    }
+
+    /**
+     * How long a silent turn waits against the mean of all: the crankshaft is fastest then. It loses d = T a / (J w) an
+     * interval of angle a, gains a little more than that at each firing, and is half of d above its mean when the silent
+     * turn comes.
+     */
+    private static double silentShare(EngineMake make, Cylinders cylinders, double rpm) {
+        double radiansPerSecond = rpm / EngineMake.RPM_PER_RADIAN_PER_SECOND;
+        double torque = make.constantFriction() + make.linearFriction() * radiansPerSecond;
+        double energy = make.inertia() * radiansPerSecond * radiansPerSecond;
+        return 1 - torque * cylinders.firingIntervalRadians() / energy / 2;
     }
 
     private static double variance(EngineMake make, double rpm, double soundPower, double squares, double seconds) {
@@ -92,5 +108,19 @@ public final class BalancePrediction {
             return mean < 0 ? 1 : 0;
         }
         return NormalTail.beyond(mean / spread);
+    }
+
+    /**
+     * The probability that a sound cylinder is named or a weak one is not is no more than this: the sum over the
+     * cylinders (Boole's inequality). For small sums it is nearly that, as two wrong names at once are rare.
+     */
+    public double wrongVerdictAtMost() {
+        double sum = 0;
+        for (int cylinder = 1; cylinder <= dropRpm.length; cylinder++) {
+            boolean sound = cylinders.byNumber().get(cylinder - 1).weakness() == Cylinder.Weakness.NONE;
+            double named = probabilityNamed(cylinder);
+            sum += sound ? named : 1 - named;
+        }
+        return Math.min(1, sum);
     }
 }

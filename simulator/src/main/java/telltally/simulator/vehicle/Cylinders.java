@@ -30,16 +30,16 @@ public record Cylinders(List<Cylinder> byNumber, List<Integer> firingOrder) {
     }
 
     /** All sound, firing in this order. */
-    public static Cylinders sound(Integer... firingOrder) {
+    public static Cylinders soundInOrder(Integer... firingOrder) {
         return new Cylinders(Collections.nCopies(firingOrder.length, Cylinder.SOUND), List.of(firingOrder));
     }
 
     /** All sound, in an order that is usual for their number; every order is as good for what is computed here. */
     public static Cylinders sound(int count) {
         return switch (count) {
-            case 4 -> sound(1, 3, 4, 2);
-            case 6 -> sound(1, 5, 3, 6, 2, 4);
-            case 8 -> sound(1, 5, 4, 2, 6, 3, 7, 8);
+            case 4 -> soundInOrder(1, 3, 4, 2);
+            case 6 -> soundInOrder(1, 5, 3, 6, 2, 4);
+            case 8 -> soundInOrder(1, 5, 4, 2, 6, 3, 7, 8);
             default -> new Cylinders(Collections.nCopies(count, Cylinder.SOUND), numbers(count));
         };
     }

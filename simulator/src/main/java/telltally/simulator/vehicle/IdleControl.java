@@ -3,8 +3,8 @@ package telltally.simulator.vehicle;
 /**
  * Holds a speed by the air it lets past the throttle: a share of all the air, proportional to the speed that is
  * missing plus what has been learnt by integration. Gains follow from the engine: the zero of the controller lies on the
- * engine's own time constant, which leaves a loop that closes in a chosen time (pole cancellation; K. J. Astrom and
- * T. Hagglund, "PID Controllers", 1995).
+ * engine's own time constant, which leaves a loop that closes in a chosen time (pole cancellation, as in any textbook on
+ * control).
  */
 final class IdleControl {
     /** Slow against an engine cycle at idle (0.16 s), so that sampling once a cycle does no harm. */

@@ -45,7 +45,8 @@ public record Measurement(String name, Quantity quantity, Node red, Node black, 
 
     /**
      * What one would measure at this circuit, in the order of the trade: volts before anything is taken apart, volts at
-     * the open connector, ohms of the part, then each wire from end to end and against ground and battery.
+     * the open connector, ohms of the part, then each wire from end to end and against ground and battery. A switch is
+     * to be measured in both of its positions: conditions move it, not the meter.
      */
     public static List<Measurement> confirming(Circuit circuit) {
         List<Measurement> all = new ArrayList<>();

@@ -8,10 +8,11 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Resistors between nodes, solved by turning one star after another into a mesh: a node with conductances g1, g2, ...
- * to its neighbours may go if each pair of neighbours gets gi * gj / (g1 + g2 + ...) between them (A. Rosen, "A new
- * network theorem", Journal of the IEE 62, 1924). Only sums, products and quotients of positive numbers occur, so
- * nothing cancels, and a wire that hangs free needs no special case.
+ * Resistors between nodes, solved by the star-mesh transform: a node with conductances g1, g2, ... to its neighbours
+ * may go if each pair of neighbours gets gi * gj / (g1 + g2 + ...) between them. The equivalence is the Schur complement
+ * of the network's Kirchhoff matrix; for resistors it is due to A. Rosen (Journal of the IEE, 1924; from memory). Only
+ * sums, products and quotients of positive numbers occur, so nothing cancels, and a wire that hangs free needs no
+ * special case.
  */
 public final class ResistorNetwork {
     private record Resistor(int from, int to, double siemens) {}
