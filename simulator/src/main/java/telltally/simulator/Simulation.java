@@ -1,6 +1,5 @@
 package telltally.simulator;
 
-import java.util.List;
 import java.util.Optional;
 import telltally.simulator.chance.Chance;
 import telltally.simulator.format.Encoder;
@@ -13,6 +12,7 @@ import telltally.simulator.scenario.Content;
 import telltally.simulator.scenario.Scenario;
 import telltally.simulator.selftest.Bench;
 import telltally.simulator.selftest.Debrief;
+import telltally.simulator.selftest.Debrief.Expectation;
 import telltally.simulator.selftest.Diagnosis;
 
 /**
@@ -27,6 +27,7 @@ public final class Simulation {
 
     private final Scenario scenario;
     private final Optional<Diagnosis> diagnosis;
+    private Optional<Expectation> expectation = Optional.empty();
 
     public Simulation(Scenario scenario) {
         this.scenario = scenario;
@@ -69,7 +70,15 @@ public final class Simulation {
                 bench.pin(),
                 truth,
                 bench.speedRpm(),
-                List.copyOf(bench.events()),
-                Optional.of(Debrief.of(caused.setup(), circuits)));
+                bench.events(),
+                Optional.of(expectation(caused, circuits).withFromConditions(bench.codesFromConditions())));
+    }
+
+    /** The same for every seed but for what comes of the acts, so it is worked out once. */
+    private Expectation expectation(Content.Caused caused, Diagnosis circuits) {
+        if (expectation.isEmpty()) {
+            expectation = Optional.of(Debrief.of(caused.setup(), circuits));
+        }
+        return expectation.get();
     }
 }

@@ -30,12 +30,20 @@ public record CodeList(String id, String title, String notes, Map<String, String
         rules = List.copyOf(rules);
     }
 
+    /** A list of meanings alone; no condition sets any of its codes. */
+    public CodeList(String id, String title, String notes, Map<String, String> meanings) {
+        this(id, title, notes, meanings, List.of());
+    }
+
     public Optional<String> meaning(String code) {
         return Optional.ofNullable(meanings.get(code));
     }
 
     /** The codes that conditions set in a segment, each once, in the order of the list. */
     public List<String> codesFor(Collection<String> conditions, Segment segment) {
+        if (conditions.isEmpty()) {
+            return List.of();
+        }
         return rules.stream()
                 .filter(rule -> rule.segments().contains(segment) && conditions.contains(rule.condition()))
                 .map(Rule::code)

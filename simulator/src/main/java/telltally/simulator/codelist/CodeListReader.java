@@ -36,21 +36,36 @@ public final class CodeListReader {
         return new CodeList(id, title, notes, meanings, rules);
     }
 
+    private static void rules(Fields entry, String code, List<Rule> rules) {
+        List<Fields> causes = entry.optionalObjects("set_by");
+        if (entry.has("set_by") && causes.isEmpty()) {
+            entry.problem("set_by", "is empty; expected at least one condition, or no \"set_by\"");
+        }
+        for (Fields setBy : causes) {
+            rules.add(new Rule(code, setBy.id("condition"), segments(setBy)));
+            setBy.close();
+        }
+    }
+
     private static List<Segment> segments(Fields setBy) {
+        int before = setBy.problems().count();
         List<Segment> segments = new ArrayList<>();
         for (PlacedText named : setBy.texts("in")) {
             Optional<Segment> segment = Arrays.stream(Segment.values())
                     .filter(each -> each != Segment.BALANCE && each.key().equals(named.text()))
                     .findFirst();
-            if (segment.isEmpty()) {
+            if (segment.isEmpty() || segments.contains(segment.get())) {
                 setBy.problems()
                         .add(
                                 named.place(),
                                 named.pointer(),
                                 "is " + Problem.quoted(named.text())
-                                        + "; expected \"present\", \"stored\", \"running\" or \"codes\"");
+                                        + "; expected \"present\", \"stored\", \"running\" or \"codes\", each once");
             }
             segment.ifPresent(segments::add);
+        }
+        if (segments.isEmpty() && setBy.problems().count() == before) {
+            setBy.problem("in", "is empty; expected at least one segment that tells of the condition");
         }
         return segments;
     }
@@ -70,10 +85,7 @@ public final class CodeListReader {
             } else if (!code.isBlank() && meanings.putIfAbsent(code, meaning) != null) {
                 entry.problem("code", Problem.quoted(code) + " stands here for the second time");
             }
-            for (Fields setBy : entry.optionalObjects("set_by")) {
-                rules.add(new Rule(code, setBy.id("condition"), segments(setBy)));
-                setBy.close();
-            }
+            rules(entry, code, rules);
             entry.close();
         }
         return meanings;

@@ -90,6 +90,11 @@ public final class TruthJson {
         json.writeStartObject();
         json.writeStringProperty("circuit", finding.fault().circuit());
         codes(json, finding.codes());
+        if (!finding.silentSolenoids().isEmpty()) {
+            json.writeArrayPropertyStart("silent_solenoids");
+            finding.silentSolenoids().forEach(json::writeString);
+            json.writeEndArray();
+        }
         json.writeArrayPropertyStart("confirmed_by");
         for (Confirmation confirmation : finding.confirmations()) {
             Measurement measurement = confirmation.measurement();
@@ -98,6 +103,9 @@ public final class TruthJson {
             json.writeStringProperty("quantity", word(measurement.quantity()));
             json.writeStringProperty("red", measurement.red().name());
             json.writeStringProperty("black", measurement.black().name());
+            if (confirmation.outputsOn()) {
+                json.writeBooleanProperty("outputs_on", true);
+            }
             reading(json, "reads", confirmation.reading());
             reading(json, "sound_reads", confirmation.soundReading());
             json.writeEndObject();

@@ -71,7 +71,7 @@ final class ActFields {
             case AIR_CONDITIONING -> new OperatorAct.AirConditioning(at, fields.flag("on", true));
             case WIGGLE ->
                 new OperatorAct.Wiggle(
-                        at, VehicleFields.connector(fields, vehicle), fields.nanos("for_s", 1, LONGEST_NANOS));
+                        at, FaultFields.connector(fields, vehicle), fields.nanos("for_s", 1, LONGEST_NANOS));
             case BATTERY_OFF -> new OperatorAct.BatteryOff(at);
             case WAIT -> new OperatorAct.Wait(at);
         };

@@ -15,11 +15,6 @@ import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.FormatReader;
 import telltally.simulator.scenario.References.Shelf;
-import telltally.simulator.selftest.BenchSetup;
-import telltally.simulator.selftest.FaultCase;
-import telltally.simulator.selftest.OperatorAct;
-import telltally.simulator.vehicle.Conditions;
-import telltally.simulator.vehicle.Vehicle;
 
 /** Reads a lesson from its file and checks that its format can send what it asks for. */
 public final class ScenarioReader {
@@ -66,12 +61,14 @@ public final class ScenarioReader {
         Optional<FlashFormat> format = references.find("format", file.text("format"), formats);
         Optional<CodeList> codeList =
                 file.optionalText("code_list").flatMap(named -> references.find("code_list", named, codeLists));
+        boolean caused = file.has("vehicle");
+        int cylinders = caused ? 0 : file.whole("cylinders", 2, MOST_CYLINDERS, 0);
         boolean prompt = file.flag("prompt", false);
         Display display = file.choice("shown_by", List.of(Display.values()), Display::key, Display.LAMP);
         int loops = loops(file, format);
-        Optional<? extends Content> content = file.has("vehicle")
-                ? caused(file, format, codeList, display, prompt)
-                : outright(file, format, codeList, prompt);
+        Optional<? extends Content> content = caused
+                ? new CauseReader(file, format, codeList).read(display, prompt)
+                : outright(file, format, codeList, cylinders, prompt);
         file.close();
         references.throwIfAny(problems);
         return new Scenario(
@@ -79,37 +76,10 @@ public final class ScenarioReader {
     }
 
     private static Optional<Content.Outright> outright(
-            Fields file, Optional<FlashFormat> format, Optional<CodeList> codeList, boolean prompt) {
-        int cylinders = file.whole("cylinders", 2, MOST_CYLINDERS, 0);
+            Fields file, Optional<FlashFormat> format, Optional<CodeList> codeList, int cylinders, boolean prompt) {
         return file.object("codes")
                 .flatMap(codes -> new MessageReader(file, codes, format, codeList).read(cylinders, prompt))
                 .map(Content.Outright::new);
-    }
-
-    /** Codes follow from a vehicle, its faults and what is done to it. */
-    private static Optional<Content.Caused> caused(
-            Fields file, Optional<FlashFormat> format, Optional<CodeList> codeList, Display display, boolean prompt) {
-        if (!file.has("code_list")) {
-            file.problem("is without \"code_list\"; it says which condition sets which code");
-        }
-        Optional<Fields> described = file.object("vehicle");
-        boolean lampWorks =
-                described.map(each -> each.flag("dash_lamp_works", true)).orElse(true);
-        Vehicle vehicle = VehicleFields.vehicle(described.orElseThrow());
-        Conditions conditions = file.optionalObject("conditions")
-                .map(each -> VehicleFields.conditions(each, vehicle.transmission()))
-                .orElse(Conditions.warm());
-        List<FaultCase> faults = VehicleFields.faults(file.optionalObjects("faults"), vehicle);
-        List<OperatorAct> acts = ActFields.acts(file.objects("acts"), vehicle);
-        if (acts.isEmpty() && file.has("acts")) {
-            file.problem("acts", "is empty; expected what is done to the vehicle, in the order of time");
-        }
-        if (format.isEmpty() || codeList.isEmpty() || acts.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean visible = lampWorks || display == Display.TEST_LIGHT || display == Display.METER;
-        BenchSetup setup = new BenchSetup(vehicle, conditions, faults, visible, format.get(), codeList.get(), prompt);
-        return Optional.of(new Content.Caused(setup, acts));
     }
 
     private static List<String> briefing(Fields file) {
@@ -128,7 +98,9 @@ public final class ScenarioReader {
 
     private static int loops(Fields file, Optional<FlashFormat> format) {
         int loops = file.whole("loops", 1, MOST_LOOPS, USUAL_LOOPS);
-        if (file.has("loops") && format.isPresent() && !format.get().repeats().loops()) {
+        if (file.has("loops") && file.has("vehicle")) {
+            file.problem("loops", "has no meaning here; with a vehicle the list loops until the key is off");
+        } else if (file.has("loops") && format.isPresent() && !format.get().repeats().loops()) {
             file.problem(
                     "loops", "has no meaning here; the format " + format.get().id() + " does not loop");
         }

@@ -17,6 +17,9 @@ import telltally.simulator.vehicle.Vehicle.CircuitFault;
  * of acts. Not for sharing between threads.
  */
 public final class Bench {
+    /** A condition of code lists that no circuit tells: the running test asked for the throttle in vain. */
+    public static final String PROMPT_NOT_ANSWERED = "prompt-not-answered";
+
     private static final double SHORTEST_OPENING_SECONDS = 0.3;
     private static final double LONGEST_OPENING_SECONDS = 0.9;
 
@@ -27,6 +30,7 @@ public final class Bench {
     private final Chance wiggling;
     private final Controller controller;
     private final List<Opening> openings = new ArrayList<>();
+    private List<CircuitFault> faults = List.of();
     private long nowNanos;
 
     /** @param diagnosis of the setup's vehicle; may be used again for the next bench with the same setup */
@@ -34,7 +38,7 @@ public final class Bench {
         this.setup = setup;
         this.wiggling = chance.stream("bench/wiggle");
         this.controller = new Controller(setup, diagnosis, chance);
-        controller.faults(faultsAt(0));
+        refreshFaults();
     }
 
     public Bench(BenchSetup setup, Chance chance) {
@@ -53,10 +57,14 @@ public final class Bench {
             throw new IllegalArgumentException("already at " + nowNanos + " ns, not before " + nanos);
         }
         while (nowNanos < nanos) {
-            long next = Math.min(nanos, nextFaultChange());
+            long change = nextFaultChange();
+            boolean changing = change <= nanos;
+            long next = Math.min(nanos, change);
             controller.advanceTo(next);
             nowNanos = next;
-            controller.faults(faultsAt(nowNanos));
+            if (changing) {
+                refreshFaults();
+            }
         }
     }
 
@@ -74,9 +82,9 @@ public final class Bench {
         controller.advanceTo(nowNanos);
     }
 
-    /** Whether the output is pulled low this instant, lamp lit. */
+    /** Whether the output was pulled low up to this instant, lamp lit. */
     public boolean lit() {
-        return nowNanos > 0 && pin().litAtEnd();
+        return controller.output().lit();
     }
 
     /** What the lamp showed so far; dark all along where it cannot be seen. Time must have passed. */
@@ -91,14 +99,19 @@ public final class Bench {
 
     /** Crankshaft speed in revolutions per minute, a mean for each cycle; empty where no engine ran. */
     public Optional<SampledSignal> speedRpm() {
-        return controller.engineBay().speeds().signal();
+        return controller.engineBay().speedRpm();
+    }
+
+    /** Mean speed of the last whole cycle; 0 where the engine stands. */
+    public double rpmNow() {
+        return controller.engineBay().rpmNow();
     }
 
     public List<BenchEvent> events() {
         return controller.events();
     }
 
-    /** Every group of flashes that was sent whole. */
+    /** Every group of flashes that was sent whole, and every light that is no flash. */
     public List<SentGroup> groups() {
         return controller.output().groups();
     }
@@ -106,6 +119,11 @@ public final class Bench {
     /** The codes that were sent whole, each once per segment. */
     public Map<Segment, List<String>> codes() {
         return controller.output().codes();
+    }
+
+    /** The codes that came of how the tests were run and not of a fault of a circuit, by segment. */
+    public Map<Segment, List<String>> codesFromConditions() {
+        return controller.fromConditions();
     }
 
     /** What the controller remembers this instant. */
@@ -132,19 +150,19 @@ public final class Bench {
     }
 
     void throttle(double share) {
-        controller.conditions(controller.conditions().withThrottleShare(share));
+        controller.conditions(controller.senses().conditions().withThrottleShare(share));
     }
 
     void clutch(boolean down) {
-        controller.conditions(controller.conditions().withClutchDown(down));
+        controller.conditions(controller.senses().conditions().withClutchDown(down));
     }
 
     void shift(Gear gear) {
-        controller.conditions(controller.conditions().withGear(gear));
+        controller.conditions(controller.senses().conditions().withGear(gear));
     }
 
     void airConditioning(boolean on) {
-        controller.conditions(controller.conditions().withAirConditioningOn(on));
+        controller.conditions(controller.senses().conditions().withAirConditioningOn(on));
     }
 
     void batteryOff() {
@@ -166,20 +184,32 @@ public final class Bench {
         }
     }
 
+    private void refreshFaults() {
+        List<CircuitFault> now = faultsAt(nowNanos);
+        if (!now.equals(faults)) {
+            faults = now;
+            controller.faults(now);
+        }
+    }
+
     private List<CircuitFault> faultsAt(long nanos) {
         List<CircuitFault> active = new ArrayList<>();
         for (FaultCase each : setup.faults()) {
             boolean now = each.presence() instanceof Presence.Wiggled wiggled
-                    ? openings.stream()
-                            .anyMatch(opening -> opening.connector().equals(wiggled.connector())
-                                    && opening.startNanos() <= nanos
-                                    && nanos < opening.endNanos())
+                    ? openAt(wiggled.connector(), nanos)
                     : each.presence().activeAt(nanos);
             if (now) {
-                active.add(new CircuitFault(each.circuit(), each.fault()));
+                active.add(each.circuitFault());
             }
         }
         return active;
+    }
+
+    private boolean openAt(String connector, long nanos) {
+        return openings.stream()
+                .anyMatch(opening -> opening.connector().equals(connector)
+                        && opening.startNanos() <= nanos
+                        && nanos < opening.endNanos());
     }
 
     private long nextFaultChange() {

@@ -5,6 +5,7 @@ import telltally.simulator.codelist.CodeList;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.vehicle.Conditions;
 import telltally.simulator.vehicle.Vehicle;
+import telltally.simulator.vehicle.Vehicle.CircuitFault;
 
 /**
  * Everything that stands on the bench before the operator touches it.
@@ -30,5 +31,18 @@ public record BenchSetup(
                 throw new IllegalArgumentException(each.circuit() + " cannot have the fault " + each.fault());
             }
         }
+        boolean segmented = format.sessions().isPresent();
+        if (segmented && vehicle.cylinders().count() % 2 != 0) {
+            throw new IllegalArgumentException(
+                    vehicle.cylinders().count() + " cylinders have no whole half to open the running test with");
+        }
+    }
+
+    /** The faults that are there at every instant. */
+    List<CircuitFault> lastingFaults() {
+        return faults.stream()
+                .filter(each -> each.presence() instanceof Presence.Hard)
+                .map(FaultCase::circuitFault)
+                .toList();
     }
 }

@@ -1,53 +1,56 @@
 package telltally.simulator.selftest;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import telltally.simulator.chance.Chance;
 import telltally.simulator.format.Encoder;
 import telltally.simulator.format.Segment;
 import telltally.simulator.selftest.BenchEvent.Kind;
 import telltally.simulator.vehicle.Conditions;
-import telltally.simulator.vehicle.Engine;
 import telltally.simulator.vehicle.Phase;
 import telltally.simulator.vehicle.Vehicle.CircuitFault;
 
 /** The controller on the bench: its stage, its memory, and what it can see and switch. */
 final class Controller {
     private final BenchSetup setup;
-    private final Diagnosis diagnosis;
-    private final Chance chance;
+    private final Encoder encoder;
     private final OutputLine output;
+    private final Senses senses;
+    private final EngineBay engineBay;
     private final StoredCodes stored = new StoredCodes();
     private final List<BenchEvent> events = new ArrayList<>();
-    private final EngineBay engineBay;
+    private final Map<Segment, Set<String>> fromConditions = new EnumMap<>(Segment.class);
 
-    private Stage stage = new Stages.Off(0);
-    private Conditions conditions;
-    private List<CircuitFault> faults = List.of();
+    private Stage stage = new Off(0);
     private boolean jumper;
     private long nowNanos;
-    private int balanceTests;
 
     Controller(BenchSetup setup, Diagnosis diagnosis, Chance chance) {
         this.setup = setup;
-        this.diagnosis = diagnosis;
-        this.chance = chance;
-        this.output = new OutputLine(setup.lampVisible());
-        this.conditions = setup.conditions();
+        this.encoder = new Encoder(setup.format());
+        this.output = new OutputLine(setup.lampVisible(), segmented() ? Segment.PRESENT : Segment.CODES);
+        this.senses = new Senses(setup, diagnosis);
         this.engineBay = new EngineBay(setup.vehicle(), chance);
-        if (!conditions.battery().disconnectedSinceDrive()) {
-            rememberEarlierDrives();
+        if (!setup.conditions().battery().disconnectedSinceDrive()) {
+            rememberEarlierDrives(diagnosis);
         }
     }
 
-    /** What earlier drives left: every fault that was there then, one at a time, as it was found. */
-    private void rememberEarlierDrives() {
+    /** What earlier drives left: every fault that was seen then, one at a time, as it was found. */
+    private void rememberEarlierDrives(Diagnosis diagnosis) {
         for (FaultCase each : setup.faults()) {
             if (each.presence().remembered()) {
-                store(List.of(new CircuitFault(each.circuit(), each.fault())), false);
+                List<CircuitFault> alone = List.of(each.circuitFault());
+                List<String> seen = diagnosis.conditions(alone, setup.conditions(), Phase.ENGINE_OFF);
+                List<String> anyway = diagnosis.conditions(List.of(), setup.conditions(), Phase.ENGINE_OFF);
+                List<String> own = new ArrayList<>(seen);
+                own.removeAll(anyway);
+                setup.codeList().codesFor(own, Segment.STORED).forEach(stored::store);
             }
         }
     }
@@ -63,25 +66,26 @@ final class Controller {
     }
 
     Encoder encoder() {
-        return new Encoder(setup.format());
+        return encoder;
     }
 
     OutputLine output() {
         return output;
     }
 
-    EngineBay engineBay() {
-        return engineBay;
+    Senses senses() {
+        return senses;
     }
 
-    Conditions conditions() {
-        return conditions;
+    EngineBay engineBay() {
+        return engineBay;
     }
 
     boolean jumper() {
         return jumper;
     }
 
+    /** Whether the format tells present, stored and running codes apart. */
     boolean segmented() {
         return setup.format().sessions().isPresent();
     }
@@ -94,26 +98,18 @@ final class Controller {
         stage = next;
     }
 
+    /** The test is over before its end; the engine, if it runs, goes on idling. */
+    void returnToIdle() {
+        if (engineBay.running()) {
+            engineBay.dropBalance();
+            enter(new Idling(nowNanos));
+        } else {
+            enter(new Waiting(nowNanos));
+        }
+    }
+
     List<String> storedCodes() {
         return stored.all();
-    }
-
-    /** What the controller sees this instant, as codes of a segment. */
-    List<String> codesNow(Segment segment, Phase phase) {
-        return setup.codeList().codesFor(diagnosis.conditions(faults, conditions, phase), segment);
-    }
-
-    /** The code for something that no circuit tells, such as a prompt that nobody answered. */
-    List<String> codesFor(String condition, Segment segment) {
-        return setup.codeList().codesFor(List.of(condition), segment);
-    }
-
-    List<String> movingSolenoids() {
-        return diagnosis.movingSolenoids(faults, conditions);
-    }
-
-    boolean awake() {
-        return diagnosis.awake(faults, conditions);
     }
 
     void eraseByInterruption() {
@@ -121,79 +117,139 @@ final class Controller {
         event(Kind.STORED_ERASED, "interrupted");
     }
 
-    int nextBalanceTest() {
-        return balanceTests++;
+    /** The codes of a segment for what can be seen this instant; those that the way of testing sets are noted. */
+    List<String> look(Segment segment, Phase phase) {
+        noteFromConditions(segment, setup.codeList().codesFor(senses.conditionsIfSound(phase), segment));
+        return setup.codeList().codesFor(senses.conditions(phase), segment);
     }
 
-    Chance chance() {
-        return chance;
+    /** @param pressed whether the pedal was pressed in time, though no sensor showed it */
+    List<String> unansweredPrompt(boolean pressed) {
+        List<String> codes = setup.codeList().codesFor(List.of(Bench.PROMPT_NOT_ANSWERED), Segment.RUNNING);
+        if (!pressed) {
+            noteFromConditions(Segment.RUNNING, codes);
+        }
+        return codes;
     }
 
-    /** Whether the lamp lights because a circuit is open this instant and somebody is looking for just that. */
-    boolean intermittentShows() {
-        return stage.wiggleCheck() && jumper && intermittentNow();
+    private void noteFromConditions(Segment segment, List<String> codes) {
+        if (!codes.isEmpty()) {
+            fromConditions
+                    .computeIfAbsent(segment, each -> new LinkedHashSet<>())
+                    .addAll(codes);
+        }
     }
 
-    private boolean intermittentNow() {
-        return faults.size() > hardFaults();
+    /** In the order of the code list, no more than the format can send. */
+    List<String> sendable(Collection<String> codes) {
+        if (codes.isEmpty()) {
+            return List.of();
+        }
+        return setup.codeList().meanings().keySet().stream()
+                .filter(codes::contains)
+                .limit(setup.format().repeats().mostCodes())
+                .toList();
     }
 
-    private int hardFaults() {
-        return (int) setup.faults().stream()
-                .filter(each -> each.presence() instanceof Presence.Hard)
-                .count();
-    }
-
-    // What the bench does to it.
-
-    Stage stage() {
-        return stage;
-    }
+    // What the bench asks.
 
     List<BenchEvent> events() {
         return List.copyOf(events);
     }
 
+    Map<Segment, List<String>> fromConditions() {
+        Map<Segment, List<String>> lists = new EnumMap<>(Segment.class);
+        fromConditions.forEach((segment, codes) -> lists.put(segment, List.copyOf(codes)));
+        return lists;
+    }
+
+    // What happens to it.
+
     /** Goes on to an instant, with no fault or act changing before it. */
     void advanceTo(long nanos) {
         while (nowNanos < nanos || stage.untilNanos() <= nowNanos) {
-            long next = Math.min(nanos, Math.max(nowNanos, stage.untilNanos()));
-            stage.paint(output, this, next);
-            nowNanos = next;
+            long next = Math.max(nowNanos, Math.min(stage.untilNanos(), engineBay.nextCheckNanos()));
+            next = Math.min(nanos, next);
+            if (next > nowNanos) {
+                stage.paint(output, this, next);
+                nowNanos = next;
+            }
             if (engineBay.advanceTo(next)) {
-                event(Kind.ENGINE_STALLS, "");
-                stage.interrupted(this);
-                enter(new Stages.Waiting(nowNanos));
+                engineStalls();
             } else if (stage.untilNanos() <= nowNanos) {
                 stage.elapsed(this);
             }
         }
     }
 
-    void faults(List<CircuitFault> now) {
-        boolean more = now.size() > faults.size();
-        faults = now;
-        if (more && keyIsOn() && awake()) {
-            store(now, true);
-        }
+    private void engineStalls() {
+        event(Kind.ENGINE_STALLS, "");
+        stage.interrupted(this);
+        engineBay.stop(nowNanos);
+        enter(new Waiting(nowNanos));
     }
 
-    private void store(List<CircuitFault> seen, boolean now) {
-        Phase phase = engineBay.running() ? Phase.ENGINE_RUNNING : Phase.ENGINE_OFF;
-        Set<String> found = new LinkedHashSet<>(diagnosis.conditions(seen, conditions, phase));
-        for (String code : setup.codeList().codesFor(found, Segment.STORED)) {
-            if (stored.store(code) && now) {
-                event(Kind.CODE_STORED, code);
-            }
+    void faults(List<CircuitFault> now) {
+        double before = senses.throttleShare();
+        senses.faults(now);
+        if (stage.keyIsOn()) {
+            supplyChanged();
+            storeIntermittents();
+            stage.circuitsChanged(this);
+            throttleSeen(stage, before);
         }
     }
 
     void conditions(Conditions changed) {
-        double before = conditions.throttleShare();
-        conditions = changed;
+        double before = senses.throttleShare();
+        boolean pedal = senses.conditions().throttleShare() != changed.throttleShare();
+        senses.conditions(changed);
         engineBay.conditions(changed);
-        if (before != changed.throttleShare()) {
-            stage.throttle(this, before, changed.throttleShare());
+        if (engineBay.running() && engineBay.stallsAgainstTheBrake(changed)) {
+            engineStalls();
+        }
+        Stage was = stage;
+        if (pedal) {
+            was.pedal(this, changed.throttleShare());
+        }
+        throttleSeen(was, before);
+    }
+
+    /** A stage that has just begun does not see the movement that began it. */
+    private void throttleSeen(Stage was, double before) {
+        double now = senses.throttleShare();
+        if (before != now && was.equals(stage)) {
+            stage.throttle(this, before, now);
+        }
+    }
+
+    private void supplyChanged() {
+        boolean awake = senses.awake();
+        if (stage instanceof NoSupply) {
+            if (awake) {
+                enter(BulbCheck.begin(this));
+            }
+        } else if (!awake) {
+            event(Kind.NO_SUPPLY, "");
+            stage.interrupted(this);
+            engineBay.stop(nowNanos);
+            enter(new NoSupply(nowNanos));
+        }
+    }
+
+    /** What comes while the controller watches is remembered. */
+    private void storeIntermittents() {
+        if (stage instanceof NoSupply) {
+            return;
+        }
+        Phase phase = engineBay.running() ? Phase.ENGINE_RUNNING : Phase.ENGINE_OFF;
+        List<String> fresh = senses.newConditions(phase);
+        if (!fresh.isEmpty()) {
+            for (String code : setup.codeList().codesFor(fresh, Segment.STORED)) {
+                if (stored.store(code)) {
+                    event(Kind.CODE_STORED, code);
+                }
+            }
         }
     }
 
@@ -210,63 +266,66 @@ final class Controller {
         }
     }
 
-    boolean keyIsOn() {
-        return !(stage instanceof Stages.Off);
-    }
-
     void key(boolean on) {
-        if (on == keyIsOn()) {
+        if (on == stage.keyIsOn()) {
             return;
         }
         event(on ? Kind.KEY_ON : Kind.KEY_OFF, "");
-        if (!on) {
+        if (on) {
+            wake();
+        } else {
             stage.interrupted(this);
-            engineBay.stop();
-            enter(new Stages.Off(nowNanos));
-        } else if (awake()) {
-            event(Kind.BULB_CHECK, "");
-            enter(new Stages.BulbCheck(nowNanos));
+            engineBay.stop(nowNanos);
+            enter(new Off(nowNanos));
+        }
+    }
+
+    private void wake() {
+        if (senses.awake()) {
+            enter(BulbCheck.begin(this));
+            storeIntermittents();
         } else {
             event(Kind.NO_SUPPLY, "");
-            enter(new Stages.Dead(nowNanos));
+            enter(new NoSupply(nowNanos));
         }
     }
 
     void crank() {
         key(true);
+        Conditions conditions = senses.conditions();
         if (engineBay.running()) {
             event(Kind.STARTER_GRINDS, "");
-            return;
+        } else if (!engineBay.driveFree(conditions)) {
+            event(Kind.STARTER_BLOCKED, "drive engaged");
+        } else if (stage instanceof NoSupply) {
+            event(Kind.DOES_NOT_START, "supply");
+        } else {
+            stage.interrupted(this);
+            turnStarter(conditions);
         }
-        Optional<String> obstacle = engineBay.obstacle(conditions);
-        if (obstacle.isPresent()) {
-            event(Kind.STARTER_BLOCKED, obstacle.get());
-            return;
-        }
-        stage.interrupted(this);
-        if (!engineBay.starts(conditions) || stage instanceof Stages.Dead) {
+    }
+
+    /** A starter that cannot turn draws the volts down so far that the controller begins anew. */
+    private void turnStarter(Conditions conditions) {
+        if (engineBay.batteryTurnsStarter(conditions.battery())) {
+            engineBay.start(nowNanos, conditions);
+            event(Kind.ENGINE_STARTS, "");
+            enter(Starting.begin(this));
+        } else {
             event(Kind.DOES_NOT_START, "battery");
-            enter(new Stages.Waiting(nowNanos));
-            return;
+            wake();
         }
-        engineBay.start(nowNanos, conditions);
-        event(Kind.ENGINE_STARTS, "");
-        enter(new Stages.Starting(nowNanos));
     }
 
     void batteryOff() {
+        event(Kind.BATTERY_OFF, "");
         stored.eraseByBattery();
         event(Kind.STORED_ERASED, "battery");
-        boolean wasOn = keyIsOn();
-        engineBay.stop();
-        enter(new Stages.Off(nowNanos));
-        conditions = conditions.withBattery(conditions.battery().disconnected());
-        if (wasOn) {
-            key(true);
+        engineBay.stop(nowNanos);
+        senses.conditions(
+                senses.conditions().withBattery(senses.conditions().battery().disconnected()));
+        if (stage.keyIsOn()) {
+            wake();
         }
-    }
-
-    Optional<Engine> engine() {
-        return engineBay.engine();
     }
 }

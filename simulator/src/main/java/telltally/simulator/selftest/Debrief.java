@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import telltally.simulator.codelist.CodeList;
+import java.util.Optional;
 import telltally.simulator.format.Segment;
 import telltally.simulator.vehicle.Circuit;
-import telltally.simulator.vehicle.Conditions;
 import telltally.simulator.vehicle.Cylinder;
 import telltally.simulator.vehicle.Cylinder.Weakness;
 import telltally.simulator.vehicle.Harness;
 import telltally.simulator.vehicle.Measurement;
+import telltally.simulator.vehicle.Measurement.Quantity;
 import telltally.simulator.vehicle.Phase;
+import telltally.simulator.vehicle.SolenoidCircuit;
 import telltally.simulator.vehicle.Vehicle;
 import telltally.simulator.vehicle.Vehicle.CircuitFault;
 
@@ -26,16 +27,25 @@ public final class Debrief {
 
     private Debrief() {}
 
-    /** A reading that tells the faulty circuit from a sound one; infinite ohms are a meter over its range. */
-    public record Confirmation(Measurement measurement, double reading, double soundReading) {}
+    /**
+     * A reading that tells the faulty circuit from a sound one; infinite ohms are a meter over its range.
+     *
+     * @param outputsOn whether it is taken while the output check has the outputs switched on
+     */
+    public record Confirmation(Measurement measurement, boolean outputsOn, double reading, double soundReading) {}
 
     /**
      * A fault of a circuit.
      *
      * @param codes those that this fault alone sets, by segment, while it is there
+     * @param silentSolenoids outputs that do not move for it in the output check
      * @param confirmations readings that show it while it is there
      */
-    public record Finding(FaultCase fault, Map<Segment, List<String>> codes, List<Confirmation> confirmations) {}
+    public record Finding(
+            FaultCase fault,
+            Map<Segment, List<String>> codes,
+            List<String> silentSolenoids,
+            List<Confirmation> confirmations) {}
 
     /** A cylinder that does too little; a balance test names it, never the reason. */
     public record WeakCylinder(int number, Cylinder cylinder) {}
@@ -49,40 +59,43 @@ public final class Debrief {
             findings = List.copyOf(findings);
             weakCylinders = List.copyOf(weakCylinders);
         }
+
+        /** The same faults, with the codes that really came of how the tests were run. */
+        public Expectation withFromConditions(Map<Segment, List<String>> codes) {
+            return new Expectation(findings, weakCylinders, codes);
+        }
     }
 
+    /** With the conditions as they are at the start; {@link Bench#codesFromConditions} knows what came of later acts. */
     public static Expectation of(BenchSetup setup, Diagnosis diagnosis) {
-        List<Finding> findings = new ArrayList<>();
-        for (FaultCase each : setup.faults()) {
-            findings.add(finding(setup, diagnosis, each));
-        }
-        return new Expectation(
-                findings,
-                weakCylinders(setup.vehicle()),
-                codes(setup.codeList(), diagnosis, List.of(), setup.conditions()));
+        List<Finding> findings = setup.faults().stream()
+                .map(each -> finding(setup, diagnosis, each))
+                .toList();
+        return new Expectation(findings, weakCylinders(setup.vehicle()), codes(setup, diagnosis, List.of()));
     }
 
     private static Finding finding(BenchSetup setup, Diagnosis diagnosis, FaultCase fault) {
-        List<CircuitFault> alone = List.of(new CircuitFault(fault.circuit(), fault.fault()));
-        Map<Segment, List<String>> with = codes(setup.codeList(), diagnosis, alone, setup.conditions());
-        Map<Segment, List<String>> without = codes(setup.codeList(), diagnosis, List.of(), setup.conditions());
-        Map<Segment, List<String>> codes = new EnumMap<>(Segment.class);
-        with.forEach((segment, list) -> {
-            List<String> own = new ArrayList<>(list);
-            own.removeAll(without.getOrDefault(segment, List.of()));
-            if (!own.isEmpty()) {
-                codes.put(segment, own);
-            }
-        });
-        return new Finding(fault, codes, confirmations(setup, fault));
+        List<CircuitFault> alone = List.of(fault.circuitFault());
+        Map<Segment, List<String>> codes = codes(setup, diagnosis, alone);
+        codes(setup, diagnosis, List.of())
+                .forEach((segment, anyway) -> codes.computeIfPresent(
+                        segment, (same, all) -> all.equals(anyway) ? null : without(all, anyway)));
+        List<String> silent = without(
+                diagnosis.movingSolenoids(List.of(), setup.conditions()),
+                diagnosis.movingSolenoids(alone, setup.conditions()));
+        return new Finding(fault, codes, silent, confirmations(setup, fault));
     }
 
-    private static Map<Segment, List<String>> codes(
-            CodeList codeList, Diagnosis diagnosis, List<CircuitFault> faults, Conditions conditions) {
+    private static List<String> without(List<String> all, List<String> some) {
+        return all.stream().filter(each -> !some.contains(each)).toList();
+    }
+
+    private static Map<Segment, List<String>> codes(BenchSetup setup, Diagnosis diagnosis, List<CircuitFault> faults) {
         Map<Segment, List<String>> codes = new EnumMap<>(Segment.class);
-        for (Segment segment : List.of(Segment.PRESENT, Segment.STORED, Segment.RUNNING, Segment.CODES)) {
+        for (Segment segment : setup.format().segments()) {
             Phase phase = segment == Segment.RUNNING ? Phase.ENGINE_RUNNING : Phase.ENGINE_OFF;
-            List<String> found = codeList.codesFor(diagnosis.conditions(faults, conditions, phase), segment);
+            List<String> found =
+                    setup.codeList().codesFor(diagnosis.conditions(faults, setup.conditions(), phase), segment);
             if (!found.isEmpty()) {
                 codes.put(segment, found);
             }
@@ -96,13 +109,22 @@ public final class Debrief {
         Harness sound = Harness.of(setup.vehicle(), setup.conditions());
         List<Confirmation> telling = new ArrayList<>();
         for (Measurement measurement : Measurement.confirming(circuit)) {
-            double reading = measurement.reading(faulty);
-            double expected = measurement.reading(sound);
-            if (differ(reading, expected)) {
-                telling.add(new Confirmation(measurement, reading, expected));
+            confirmation(measurement, false, faulty, sound).ifPresent(telling::add);
+            if (circuit instanceof SolenoidCircuit && measurement.quantity() == Quantity.VOLTS) {
+                confirmation(measurement, true, faulty.allSwitched(true), sound.allSwitched(true))
+                        .ifPresent(telling::add);
             }
         }
         return telling;
+    }
+
+    private static Optional<Confirmation> confirmation(
+            Measurement measurement, boolean outputsOn, Harness faulty, Harness sound) {
+        double reading = measurement.reading(faulty);
+        double expected = measurement.reading(sound);
+        return differ(reading, expected)
+                ? Optional.of(new Confirmation(measurement, outputsOn, reading, expected))
+                : Optional.empty();
     }
 
     private static boolean differ(double reading, double expected) {
