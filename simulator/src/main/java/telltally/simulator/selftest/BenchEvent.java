@@ -20,6 +20,7 @@ public record BenchEvent(long atNanos, Kind kind, String detail) {
         STORED_ERASED("stored-erased"),
         OUTPUTS_ON("outputs-on"),
         OUTPUTS_OFF("outputs-off"),
+        STARTER_ON("starter-on"),
         STARTER_BLOCKED("starter-blocked"),
         STARTER_GRINDS("starter-grinds"),
         DOES_NOT_START("does-not-start"),

@@ -300,6 +300,7 @@ final class Controller {
         } else if (stage instanceof NoSupply) {
             event(Kind.DOES_NOT_START, "supply");
         } else {
+            event(Kind.STARTER_ON, "");
             stage.interrupted(this);
             turnStarter(conditions);
         }
