@@ -69,7 +69,7 @@ final class FaultFields {
 
     private static Fault kind(Fields fields) {
         FaultWord word = fields.choice("fault", List.of(FaultWord.values()), VehicleFields::word);
-        Place place = fields.has("place") ? fields.choice("place", List.of(Place.values()), Place::label) : Place.PART;
+        Place place = fields.choice("place", List.of(Place.values()), Place::label, Place.PART);
         return switch (word) {
             case OPEN -> new Fault.Open(place);
             case SHORT_TO_GROUND -> new Fault.ShortToGround(place);
@@ -95,9 +95,8 @@ final class FaultFields {
     }
 
     private static Presence presence(Fields fields, Vehicle vehicle) {
-        PresenceWord word = fields.has("when")
-                ? fields.choice("when", List.of(PresenceWord.values()), VehicleFields::word)
-                : PresenceWord.ALWAYS;
+        PresenceWord word =
+                fields.choice("when", List.of(PresenceWord.values()), VehicleFields::word, PresenceWord.ALWAYS);
         return switch (word) {
             case ALWAYS -> new Presence.Hard();
             case REMEMBERED -> new Presence.Remembered();

@@ -66,8 +66,7 @@ final class VehicleFields {
                 fields.number("battery_v", 0, 16, charged.volts()),
                 charged.internalOhms(),
                 fields.flag("battery_disconnected", false));
-        Gear gear =
-                fields.has("gear") ? fields.choice("gear", List.of(Gear.values()), VehicleFields::word) : Gear.NEUTRAL;
+        Gear gear = fields.choice("gear", List.of(Gear.values()), VehicleFields::word, Gear.NEUTRAL);
         Conditions conditions = new Conditions(
                 fields.number("coolant_c", -40, 130, usual.coolantCelsius()),
                 fields.number("air_c", -40, 100, usual.airCelsius()),
