@@ -99,8 +99,12 @@ final class CauseReader {
     }
 
     private void checkCodes(CodeList list, FlashFormat sender) {
-        list.rules().stream().map(Rule::code).distinct().forEach(code -> sender.refusal(code)
-                .ifPresent(reason -> file.problem(
-                        "code_list", "the format " + sender.id() + " cannot send its code " + code + ": " + reason)));
+        list.rules().stream()
+                .map(Rule::code)
+                .distinct()
+                .forEach(code -> sender.refusal(code)
+                        .ifPresent(reason -> file.problem(
+                                "code_list",
+                                "the format " + sender.id() + " cannot send its code " + code + ": " + reason)));
     }
 }

@@ -39,7 +39,8 @@ final class FaultFields {
                 .filter(each -> each.name().equals(name))
                 .findFirst();
         if (circuit.isEmpty() && !name.isBlank()) {
-            fields.problem("circuit", "no circuit is called " + Problem.quoted(name) + "; expected one of " + names(vehicle));
+            fields.problem(
+                    "circuit", "no circuit is called " + Problem.quoted(name) + "; expected one of " + names(vehicle));
         }
         if (circuit.isEmpty() || fields.problems().count() > before) {
             return Optional.empty();

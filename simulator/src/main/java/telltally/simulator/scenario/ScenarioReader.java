@@ -100,7 +100,9 @@ public final class ScenarioReader {
         int loops = file.whole("loops", 1, MOST_LOOPS, USUAL_LOOPS);
         if (file.has("loops") && file.has("vehicle")) {
             file.problem("loops", "has no meaning here; with a vehicle the list loops until the key is off");
-        } else if (file.has("loops") && format.isPresent() && !format.get().repeats().loops()) {
+        } else if (file.has("loops")
+                && format.isPresent()
+                && !format.get().repeats().loops()) {
             file.problem(
                     "loops", "has no meaning here; the format " + format.get().id() + " does not loop");
         }

@@ -47,8 +47,9 @@ final class VehicleFields {
         int before = fields.problems().count();
         int count = cylinders.count();
         List<Double> order = fields.numbers("firing_order", 1, count);
-        List<Double> numbers =
-                IntStream.rangeClosed(1, count).mapToObj(number -> (double) number).toList();
+        List<Double> numbers = IntStream.rangeClosed(1, count)
+                .mapToObj(number -> (double) number)
+                .toList();
         if (order.stream().sorted().toList().equals(numbers)) {
             return new Cylinders(
                     cylinders.byNumber(), order.stream().map(Double::intValue).toList());

@@ -145,8 +145,7 @@ class CodeListReaderTest {
                         "a mistyped field of a code",
                         "\"door open\"}",
                         "\"door open\", \"see\": \"\"}",
-                        "7:43: /codes/0/see: is not known here; expected one of code, meaning,"
-                                + " set_by"));
+                        "7:43: /codes/0/see: is not known here; expected one of code, meaning," + " set_by"));
     }
 
     @ParameterizedTest

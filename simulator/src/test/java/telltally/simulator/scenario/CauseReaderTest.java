@@ -126,11 +126,7 @@ class CauseReaderTest {
                         "\"yard\"",
                         "\"long\"",
                         "8:16: /code_list: the format pair-even cannot send its code 4123: has 4 digits; this format sends 2"),
-                bad(
-                        "a vehicle that is none",
-                        VEHICLE,
-                        "4",
-                        "9:14: /vehicle: is a number; expected an object"),
+                bad("a vehicle that is none", VEHICLE, "4", "9:14: /vehicle: is a number; expected an object"),
                 bad(
                         "codes as well",
                         "\"conditions\"",
@@ -144,7 +140,8 @@ class CauseReaderTest {
                         "10:12: /loops: has no meaning here; with a vehicle the list loops until the key is off"),
                 new BadFile(
                         "a prompt where there is no running test",
-                        GOOD.replace("pair-even", "pair-loop").replace("\"conditions\"", "\"prompt\": true, \"conditions\""),
+                        GOOD.replace("pair-even", "pair-loop")
+                                .replace("\"conditions\"", "\"prompt\": true, \"conditions\""),
                         List.of("lesson.json:10:13: /prompt: has no meaning here; only a running test prompts")));
     }
 
@@ -204,8 +201,10 @@ class CauseReaderTest {
                         "10:17: /conditions: a manual gearbox has no park; expected gear \"neutral\" or \"engaged\""),
                 new BadFile(
                         "a clutch in an automatic",
-                        GOOD.replace("\"manual\"", "\"automatic\"").replace("\"coolant_c\": 20", "\"clutch_down\": true"),
-                        List.of("lesson.json:10:17: /conditions: an automatic gearbox has no clutch pedal to hold down")),
+                        GOOD.replace("\"manual\"", "\"automatic\"")
+                                .replace("\"coolant_c\": 20", "\"clutch_down\": true"),
+                        List.of(
+                                "lesson.json:10:17: /conditions: an automatic gearbox has no clutch pedal to hold down")),
                 bad(
                         "a mistyped condition",
                         "\"coolant_c\"",
@@ -338,8 +337,10 @@ class CauseReaderTest {
 
     @Test
     void a_good_story_is_read_whole() throws ProblemException {
-        Scenario scenario = read(GOOD.replace("\"manual\"", "\"automatic\", \"weak\": [{\"cylinder\": 3, \"strength\": 0.4,"
-                        + " \"cause\": \"compression\"}], \"firing_order\": [1, 2, 4, 3]")
+        Scenario scenario = read(GOOD.replace(
+                        "\"manual\"",
+                        "\"automatic\", \"weak\": [{\"cylinder\": 3, \"strength\": 0.4,"
+                                + " \"cause\": \"compression\"}], \"firing_order\": [1, 2, 4, 3]")
                 .replace("\"coolant_c\": 20", "\"coolant_c\": 20, \"battery_disconnected\": true, \"gear\": \"park\"")
                 .replace("\"key-on\"", "\"throttle\", \"to\": \"half\""));
         Content.Caused caused = (Content.Caused) scenario.content();
@@ -354,8 +355,7 @@ class CauseReaderTest {
         assertThat(setup.faults())
                 .containsExactly(new FaultCase("coolant", new Fault.Open(Place.PART), new Presence.Hard()));
         assertThat(caused.acts())
-                .containsExactly(
-                        new OperatorAct.Throttle(1_000_000_000L, 0.5), new OperatorAct.Wait(9_500_000_000L));
+                .containsExactly(new OperatorAct.Throttle(1_000_000_000L, 0.5), new OperatorAct.Wait(9_500_000_000L));
     }
 
     @Test

@@ -364,7 +364,8 @@ class ScenarioReaderTest {
             assertThat(scenario.task()).isEqualTo("Count.");
             assertThat(scenario.format().id()).isEqualTo("pair-even");
             assertThat(scenario.codeList().orElseThrow().id()).isEqualTo("yard");
-            assertThat(((Content.Outright) scenario.content()).message()).isEqualTo(new Message.KeyOn(List.of("41"), List.of()));
+            assertThat(((Content.Outright) scenario.content()).message())
+                    .isEqualTo(new Message.KeyOn(List.of("41"), List.of()));
             assertThat(scenario.display()).isEqualTo(Display.LAMP);
             assertThat(scenario.loops()).isEqualTo(2);
         }
@@ -390,7 +391,8 @@ class ScenarioReaderTest {
         void may_hold_a_running_test_with_a_prompt() throws ProblemException {
             Scenario scenario =
                     read(GOOD.replace(CODES, "\"cylinders\": 6, \"prompt\": true, \"codes\": {\"running\": [\"41\"]}"));
-            assertThat(((Content.Outright) scenario.content()).message()).isEqualTo(new Message.Running(6, true, List.of("41")));
+            assertThat(((Content.Outright) scenario.content()).message())
+                    .isEqualTo(new Message.Running(6, true, List.of("41")));
         }
 
         @Test

@@ -64,7 +64,9 @@ class ShippedLessonsTest {
         }
 
         boolean engineRuns() {
-            return has("running") || has("balance") || Simulation.run(scenario, 42).speedRpm().isPresent();
+            return has("running")
+                    || has("balance")
+                    || Simulation.run(scenario, 42).speedRpm().isPresent();
         }
 
         int loops() {

@@ -98,8 +98,8 @@ class StoryLessonsTest {
         for (WeakCylinder weak : expectation.weakCylinders()) {
             causes.add("cylinder " + weak.number());
         }
-        return id + ": " + String.join(", ", told(recording.truth().codes())) + " / " + String.join(", ", causes) + " / "
-                + String.join(", ", told(expectation.fromConditions()));
+        return id + ": " + String.join(", ", told(recording.truth().codes())) + " / " + String.join(", ", causes)
+                + " / " + String.join(", ", told(expectation.fromConditions()));
     }
 
     @Test
@@ -109,9 +109,11 @@ class StoryLessonsTest {
 
     @Test
     void what_a_learner_should_measure_shows_every_fault() {
-        assertThat(STORIES.keySet()).allSatisfy(id -> assertThat(
-                        played(id).expectation().orElseThrow().findings())
-                .allSatisfy(finding -> assertThat(finding.confirmations()).isNotEmpty()));
+        assertThat(STORIES.keySet())
+                .allSatisfy(
+                        id -> assertThat(played(id).expectation().orElseThrow().findings())
+                                .allSatisfy(finding ->
+                                        assertThat(finding.confirmations()).isNotEmpty()));
     }
 
     /** The first answer is that of the strict test, each further one of a more lenient one. */
@@ -177,7 +179,8 @@ class StoryLessonsTest {
         // Light goes with about the 3.4th power of the volts: (8.7 / 12.6)^3.4 is 0.28.
         assertThat(weak.steadyLight()).isLessThan(0.4 * charged.steadyLight());
         Recording recording = played("dim-and-slow");
-        assertThat(weak.visible(recording.lamp()).edgeNanos(0)).isGreaterThan(charged.visible(recording.lamp()).edgeNanos(0));
+        assertThat(weak.visible(recording.lamp()).edgeNanos(0))
+                .isGreaterThan(charged.visible(recording.lamp()).edgeNanos(0));
     }
 
     @Test

@@ -35,7 +35,8 @@ class BalanceSessionTest {
 
     @Test
     void otherwise_the_number_of_the_weak_cylinder_is_sent_once() {
-        Workshop workshop = running(Workshop.sound().weak(2, 0.3)).press(151, 0.5).until(330);
+        Workshop workshop =
+                running(Workshop.sound().weak(2, 0.3)).press(151, 0.5).until(330);
         assertThat(results(workshop)).containsExactly("2");
     }
 
@@ -75,10 +76,8 @@ class BalanceSessionTest {
 
     @Test
     void the_floor_is_not_half_and_a_touch_is_not_half() {
-        Workshop workshop = running(Workshop.sound())
-                .press(151, 1)
-                .press(160, 0.15)
-                .until(200);
+        Workshop workshop =
+                running(Workshop.sound()).press(151, 1).press(160, 0.15).until(200);
         assertThat(workshop.events(Kind.BALANCE_BEGINS)).isEmpty();
     }
 
@@ -140,13 +139,15 @@ class BalanceSessionTest {
         assertThat(workshop.bench().rpmNow()).isBetween(700.0, 800.0);
         Workshop other = running(Workshop.sound());
         other.jumperOut(191).until(220);
-        assertThat(List.of(other.bench().engineRuns(), workshop.bench().engineRuns())).containsOnly(true);
+        assertThat(List.of(other.bench().engineRuns(), workshop.bench().engineRuns()))
+                .containsOnly(true);
     }
 
     @Test
     void an_engine_that_dies_of_a_cut_injector_ends_the_test() {
         // One cylinder of two is dead; with the other one cut nothing is left.
-        Workshop workshop = running(Workshop.sound().vehicle(2, Transmission.MANUAL).weak(1, 0))
+        Workshop workshop = running(
+                        Workshop.sound().vehicle(2, Transmission.MANUAL).weak(1, 0))
                 .press(151, 0.5)
                 .until(300);
         assertThat(workshop.events(Kind.ENGINE_STALLS)).hasSize(1);

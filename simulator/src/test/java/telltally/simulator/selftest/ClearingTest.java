@@ -44,8 +44,7 @@ class ClearingTest {
     @Test
     void the_battery_taken_off_erases_at_any_time() {
         for (double at : new double[] {0.5, 2, 4, 8, 40, 200}) {
-            Workshop workshop = Workshop.sound()
-                    .fault("air", Workshop.OPEN_SIGNAL, new Presence.Remembered());
+            Workshop workshop = Workshop.sound().fault("air", Workshop.OPEN_SIGNAL, new Presence.Remembered());
             if (at > 1) {
                 workshop.jumperIn(1);
             }
@@ -68,7 +67,8 @@ class ClearingTest {
 
     @Test
     void after_a_disconnection_there_is_nothing_stored() {
-        Conditions disconnected = Conditions.warm().withBattery(Battery.charged().disconnected());
+        Conditions disconnected =
+                Conditions.warm().withBattery(Battery.charged().disconnected());
         Workshop workshop = Workshop.sound()
                 .conditions(disconnected)
                 .fault("air", Workshop.OPEN_SIGNAL, new Presence.Remembered())
@@ -88,7 +88,9 @@ class ClearingTest {
     void what_was_sent_before_the_interruption_was_sent_and_half_a_code_was_not() {
         Workshop workshop = whileCodesAreSent();
         // 41: 3.5 s, 2 s and 0.5 s long; two of them with 4 s between end 16 s after the first flash.
-        long first = workshop.groups(telltally.simulator.format.GroupKind.CODE).get(0).startNanos();
+        long first = workshop.groups(telltally.simulator.format.GroupKind.CODE)
+                .get(0)
+                .startNanos();
         Workshop half = Workshop.sound()
                 .fault("coolant", Workshop.OPEN_SIGNAL)
                 .jumperIn(1)

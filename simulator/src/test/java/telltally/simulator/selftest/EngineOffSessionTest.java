@@ -102,8 +102,12 @@ class EngineOffSessionTest {
 
     @Test
     void the_throttle_off_its_stop_while_the_test_looks_is_reported_and_comes_of_the_operator() {
-        Workshop workshop =
-                Workshop.sound().jumperIn(1).keyOn(3).throttle(4, 0.5).throttle(20, 0).until(100);
+        Workshop workshop = Workshop.sound()
+                .jumperIn(1)
+                .keyOn(3)
+                .throttle(4, 0.5)
+                .throttle(20, 0)
+                .until(100);
         assertThat(workshop.bench().codes()).containsEntry(Segment.PRESENT, List.of("33"));
         assertThat(workshop.bench().codesFromConditions()).containsEntry(Segment.PRESENT, List.of("33"));
     }
@@ -140,7 +144,8 @@ class EngineOffSessionTest {
     @Test
     void a_weak_battery_sets_its_own_code_and_will_not_turn_the_starter() {
         Conditions weak = Conditions.warm().withBattery(Battery.charged().withVolts(8.7));
-        Workshop workshop = keyOnTest(Workshop.sound().conditions(weak)).crank(151).until(152);
+        Workshop workshop =
+                keyOnTest(Workshop.sound().conditions(weak)).crank(151).until(152);
         assertThat(workshop.bench().codes()).containsEntry(Segment.PRESENT, List.of("88"));
         assertThat(workshop.details(Kind.DOES_NOT_START)).containsExactly("battery");
         assertThat(workshop.bench().engineRuns()).isFalse();
@@ -154,9 +159,11 @@ class EngineOffSessionTest {
                 .jumperIn(6)
                 .keyOn(7)
                 .until(70);
-        assertThat(workshop.events(Kind.BULB_CHECK)).extracting(event -> event.atNanos() / Workshop.SECOND)
+        assertThat(workshop.events(Kind.BULB_CHECK))
+                .extracting(event -> event.atNanos() / Workshop.SECOND)
                 .containsExactly(7L, 65L);
-        assertThat(workshop.events(Kind.NO_SUPPLY)).extracting(event -> event.atNanos() / Workshop.SECOND)
+        assertThat(workshop.events(Kind.NO_SUPPLY))
+                .extracting(event -> event.atNanos() / Workshop.SECOND)
                 .containsExactly(60L);
     }
 
@@ -164,8 +171,10 @@ class EngineOffSessionTest {
     void a_dead_dash_lamp_is_dark_while_the_output_works() {
         Workshop workshop = keyOnTest(Workshop.sound().darkLamp().fault("coolant", OPEN));
         assertThat(workshop.bench().lamp().edgeCount()).isZero();
-        assertThat(workshop.bench().pin()).isEqualTo(
-                keyOnTest(Workshop.sound().fault("coolant", OPEN)).bench().pin());
+        assertThat(workshop.bench().pin())
+                .isEqualTo(keyOnTest(Workshop.sound().fault("coolant", OPEN))
+                        .bench()
+                        .pin());
     }
 
     @Test

@@ -22,7 +22,12 @@ class LoopingFormatsTest {
     @ParameterizedTest
     @CsvSource({"pair-loop, plank", "long-short, plank", "pair-thrice, plank"})
     void the_list_goes_on_until_the_key_is_off(String format, String list) {
-        Workshop workshop = twoFaults(format, list).jumperIn(1).keyOn(3).until(1800).keyOff(1801).until(1830);
+        Workshop workshop = twoFaults(format, list)
+                .jumperIn(1)
+                .keyOn(3)
+                .until(1800)
+                .keyOff(1801)
+                .until(1830);
         assertThat(workshop.bench().codes()).containsExactly(java.util.Map.entry(Segment.CODES, List.of("42", "61")));
         List<Long> ends = workshop.groups(GroupKind.CODE).stream()
                 .map(group -> group.endNanos())
@@ -37,7 +42,12 @@ class LoopingFormatsTest {
 
     @Test
     void neither_key_nor_jumper_erases_what_is_stored() {
-        Workshop workshop = twoFaults("pair-loop", "plank").jumperIn(1).keyOn(3).until(60).jumperOut(61).jumperIn(70);
+        Workshop workshop = twoFaults("pair-loop", "plank")
+                .jumperIn(1)
+                .keyOn(3)
+                .until(60)
+                .jumperOut(61)
+                .jumperIn(70);
         workshop.until(90).keyOff(91);
         assertThat(workshop.bench().storedCodes()).containsExactly("61", "42");
         assertThat(workshop.events(Kind.STORED_ERASED)).isEmpty();
@@ -51,7 +61,11 @@ class LoopingFormatsTest {
 
     @Test
     void nothing_to_report_is_even_blinking_for_as_long_as_one_looks() {
-        Workshop workshop = Workshop.sound().format("pair-loop", "plank").jumperIn(1).keyOn(3).until(600);
+        Workshop workshop = Workshop.sound()
+                .format("pair-loop", "plank")
+                .jumperIn(1)
+                .keyOn(3)
+                .until(600);
         List<telltally.simulator.format.SentGroup> steady = workshop.groups(GroupKind.STEADY);
         assertThat(steady).hasSize(2); // bulb check and blinking
         // Half a second a blink: 0.25 on and 0.25 off from about second 11 on.
@@ -61,7 +75,11 @@ class LoopingFormatsTest {
 
     @Test
     void a_format_that_says_nothing_then_stays_dark() {
-        Workshop workshop = Workshop.sound().format("long-short", "plank").jumperIn(1).keyOn(3).until(300);
+        Workshop workshop = Workshop.sound()
+                .format("long-short", "plank")
+                .jumperIn(1)
+                .keyOn(3)
+                .until(300);
         assertThat(workshop.groups(GroupKind.CODE)).isEmpty();
         assertThat(workshop.bench().pin().edgeCount()).isEqualTo(2);
         assertThat(workshop.bench().codes()).containsEntry(Segment.CODES, List.of());
@@ -92,7 +110,9 @@ class LoopingFormatsTest {
                 .wiggle(121, "coolant-sensor", 5)
                 .press(130, 1)
                 .until(140);
-        assertThat(workshop.groups(GroupKind.CODE)).extracting(group -> group.digits()).containsExactly("6221", "6221");
+        assertThat(workshop.groups(GroupKind.CODE))
+                .extracting(group -> group.digits())
+                .containsExactly("6221", "6221");
         assertThat(workshop.details(Kind.CODE_STORED)).containsExactly("6211");
         assertThat(workshop.groups(GroupKind.STEADY)).hasSizeGreaterThan(1);
         assertThat(workshop.events(Kind.OUTPUTS_ON)).isEmpty();
@@ -100,7 +120,8 @@ class LoopingFormatsTest {
 
     @Test
     void there_is_no_running_test() {
-        Workshop workshop = twoFaults("pair-loop", "plank").crank(2).jumperIn(10).until(200);
+        Workshop workshop =
+                twoFaults("pair-loop", "plank").crank(2).jumperIn(10).until(200);
         assertThat(workshop.bench().engineRuns()).isTrue();
         assertThat(workshop.events(Kind.TEST_BEGINS)).isEmpty();
     }

@@ -57,7 +57,8 @@ class OutputAndWiggleCheckTest {
     @Test
     void a_silent_solenoid_is_the_one_without_a_click() {
         Fault corroded = new Fault.HighResistance(Place.SUPPLY_WIRE, 90);
-        Workshop workshop = codesOut(Workshop.sound().fault("purge-solenoid", corroded)).press(101, 1);
+        Workshop workshop =
+                codesOut(Workshop.sound().fault("purge-solenoid", corroded)).press(101, 1);
         assertThat(workshop.bench().codes()).containsEntry(Segment.PRESENT, List.of("11"));
         assertThat(workshop.events(Kind.SOLENOID_CLICKS).stream()
                         .filter(event -> event.atNanos() == Workshop.nanos(101))
@@ -159,8 +160,10 @@ class OutputAndWiggleCheckTest {
     @Test
     void a_recurring_fault_that_is_there_at_key_on_is_remembered() {
         Presence often = new Presence.Recurring(100 * Workshop.SECOND, 50 * Workshop.SECOND, false);
-        Workshop workshop =
-                Workshop.sound().fault("air", Workshop.OPEN_SIGNAL, often).keyOn(3).until(4);
+        Workshop workshop = Workshop.sound()
+                .fault("air", Workshop.OPEN_SIGNAL, often)
+                .keyOn(3)
+                .until(4);
         assertThat(workshop.bench().storedCodes()).containsExactly("61");
     }
 }

@@ -39,7 +39,9 @@ class RunningSessionTest {
     void the_test_takes_one_to_two_minutes_and_the_codes_come_twice() {
         Workshop workshop = runningTest(Workshop.sound().fault("air", Workshop.OPEN_SIGNAL));
         long opened = workshop.groups(GroupKind.CYLINDERS).get(0).endNanos();
-        assertThat(workshop.groups(GroupKind.CODE)).extracting(group -> group.digits()).containsExactly("61", "61");
+        assertThat(workshop.groups(GroupKind.CODE))
+                .extracting(group -> group.digits())
+                .containsExactly("61", "61");
         assertThat(workshop.groups(GroupKind.CODE).get(0).startNanos() - opened)
                 .isBetween(60 * Workshop.SECOND, 120 * Workshop.SECOND);
     }
@@ -96,9 +98,8 @@ class RunningSessionTest {
 
     @Test
     void a_neutral_switch_not_connected_sets_the_neutral_code_and_is_a_fault() {
-        Workshop workshop = runningTest(Workshop.sound()
-                .vehicle(4, Transmission.AUTOMATIC)
-                .fault("neutral-switch", Workshop.OPEN_SIGNAL));
+        Workshop workshop = runningTest(
+                Workshop.sound().vehicle(4, Transmission.AUTOMATIC).fault("neutral-switch", Workshop.OPEN_SIGNAL));
         assertThat(running(workshop)).containsExactly("91");
         assertThat(workshop.bench().codesFromConditions()).isEmpty();
     }
@@ -178,8 +179,9 @@ class RunningSessionTest {
         @Test
         void does_nothing_without_supply_and_the_dark_stays() {
             Workshop workshop = Workshop.sound()
-                    .fault("supply", new telltally.simulator.vehicle.Fault.Open(
-                            telltally.simulator.vehicle.Place.SUPPLY_WIRE))
+                    .fault(
+                            "supply",
+                            new telltally.simulator.vehicle.Fault.Open(telltally.simulator.vehicle.Place.SUPPLY_WIRE))
                     .crank(2)
                     .until(20);
             assertThat(workshop.details(Kind.DOES_NOT_START)).containsExactly("supply");
@@ -249,7 +251,8 @@ class RunningSessionTest {
 
     @Test
     void an_odd_number_of_cylinders_has_no_whole_half() {
-        assertThatThrownBy(() -> Workshop.sound().vehicle(3, Transmission.MANUAL).setup())
+        assertThatThrownBy(
+                        () -> Workshop.sound().vehicle(3, Transmission.MANUAL).setup())
                 .isInstanceOf(IllegalArgumentException.class);
         assertThat(Workshop.sound()
                         .vehicle(3, Transmission.MANUAL)

@@ -23,26 +23,21 @@ record Session(BenchSetup setup, List<OperatorAct> acts, long seed) {
     private record Step(double afterSeconds, int what) {}
 
     /** How a session begins in good order, so that the disorder after it meets every stage. */
-    private enum Opening {
-        NONE(1),
-        ENGINE_OFF(20, new OperatorAct.JumperIn(1), new OperatorAct.KeyOn(2)),
-        CODES_OUT(90, new OperatorAct.JumperIn(1), new OperatorAct.KeyOn(2)),
-        RUNNING(57, new OperatorAct.JumperIn(1), new OperatorAct.Crank(2)),
-        BALANCING(
-                160,
-                new OperatorAct.JumperIn(1),
-                new OperatorAct.Crank(2),
-                new OperatorAct.Throttle(Workshop.nanos(57), 0.3),
-                new OperatorAct.Throttle(Workshop.nanos(58), 0),
-                new OperatorAct.Throttle(Workshop.nanos(155), 0.5),
-                new OperatorAct.Throttle(Workshop.nanos(156), 0));
-
-        final double untilSeconds;
-        final List<OperatorAct> acts;
-
-        Opening(double untilSeconds, OperatorAct... acts) {
-            this.untilSeconds = untilSeconds;
-            this.acts = List.of(acts);
+    private record Opening(double untilSeconds, List<OperatorAct> acts) {
+        static Arbitrary<Opening> any() {
+            List<OperatorAct> keyOn = List.of(new OperatorAct.JumperIn(1), new OperatorAct.KeyOn(2));
+            List<OperatorAct> started = List.of(new OperatorAct.JumperIn(1), new OperatorAct.Crank(2));
+            List<OperatorAct> balancing = new ArrayList<>(started);
+            balancing.add(new OperatorAct.Throttle(Workshop.nanos(57), 0.3));
+            balancing.add(new OperatorAct.Throttle(Workshop.nanos(58), 0));
+            balancing.add(new OperatorAct.Throttle(Workshop.nanos(155), 0.5));
+            balancing.add(new OperatorAct.Throttle(Workshop.nanos(156), 0));
+            return Arbitraries.of(
+                    new Opening(1, List.of()),
+                    new Opening(20, keyOn),
+                    new Opening(90, keyOn),
+                    new Opening(57, started),
+                    new Opening(160, balancing));
         }
     }
 
@@ -63,7 +58,7 @@ record Session(BenchSetup setup, List<OperatorAct> acts, long seed) {
                         steps,
                         Arbitraries.longs(),
                         batteryVolts(),
-                        Arbitraries.of(Opening.class))
+                        Opening.any())
                 .as(Session::of);
     }
 
@@ -110,9 +105,8 @@ record Session(BenchSetup setup, List<OperatorAct> acts, long seed) {
             double volts,
             Opening opening) {
         Vehicle sound = UsualVehicle.of(cylinders, transmission);
-        Vehicle vehicle = seed % 3 == 0
-                ? sound.with(sound.cylinders().with(1, new Cylinder(0, Weakness.SPARK)))
-                : sound;
+        Vehicle vehicle =
+                seed % 3 == 0 ? sound.with(sound.cylinders().with(1, new Cylinder(0, Weakness.SPARK))) : sound;
         String list = format.equals("quad-lead") ? "ladder" : format.equals("triple-even") ? "trestle" : "plank";
         BenchSetup setup = new BenchSetup(
                 vehicle,
@@ -169,7 +163,8 @@ record Session(BenchSetup setup, List<OperatorAct> acts, long seed) {
     @Override
     public String toString() {
         return setup.format().id() + ", " + setup.vehicle().cylinders().count() + " cylinders, "
-                + setup.vehicle().transmission() + ", " + setup.conditions().battery().volts() + " V, "
+                + setup.vehicle().transmission() + ", "
+                + setup.conditions().battery().volts() + " V, "
                 + setup.faults() + ", seed " + seed + ", " + acts;
     }
 }
