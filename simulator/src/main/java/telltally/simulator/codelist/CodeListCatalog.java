@@ -1,5 +1,6 @@
 package telltally.simulator.codelist;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,16 +20,22 @@ public final class CodeListCatalog {
 
     /** Those that ship with Telltally. */
     public static CodeListCatalog shipped() {
-        Map<String, CodeList> lists = new LinkedHashMap<>();
+        List<CodeList> read = new ArrayList<>();
         for (TextFile file : new ResourceFolder("telltally/scenarios/codelists").read()) {
             try {
-                CodeList list = CodeListReader.read(file);
-                lists.put(list.id(), list);
+                read.add(CodeListReader.read(file));
             } catch (ProblemException e) {
                 throw new IllegalStateException("a shipped code list is broken: " + e.getMessage(), e);
             }
         }
-        return new CodeListCatalog(lists);
+        return of(read);
+    }
+
+    /** Of lists with the same id the last one counts. */
+    public static CodeListCatalog of(List<CodeList> lists) {
+        Map<String, CodeList> byId = new LinkedHashMap<>();
+        lists.forEach(list -> byId.put(list.id(), list));
+        return new CodeListCatalog(byId);
     }
 
     public Optional<CodeList> find(String id) {
