@@ -85,10 +85,17 @@ public final class Fields {
         return problems;
     }
 
-    /** Checks the member that names the kind of document. */
+    /** Checks the member that names the kind of document; one that names a JSON Schema for an editor may stand beside. */
     public void schema(String expected) {
+        if (has("$schema")) {
+            text("$schema");
+        }
+        if (!has("schema")) {
+            required("schema", "\"" + expected + "\"");
+            return;
+        }
         String found = text("schema");
-        if (has("schema") && !found.isEmpty() && !found.equals(expected)) {
+        if (!found.isBlank() && !found.equals(expected)) {
             problem("schema", "is " + Problem.quoted(found) + "; expected \"" + expected + "\"");
         }
     }

@@ -140,6 +140,10 @@ public final class JsonDocument {
         }
         // The parser forgets the colon before some of its reasons.
         words = words.replaceFirst("end-of-input(?=[A-Za-z])", "end-of-input: ");
+        String twice = "Duplicate Object property ";
+        if (words.startsWith(twice)) {
+            return words.substring(twice.length()) + " stands twice in one object; expected once";
+        }
         return "is not JSON: " + (words.length() > 160 ? words.substring(0, 160) + "..." : words);
     }
 }
