@@ -3,7 +3,6 @@ package telltally.trainer.lesson;
 import java.util.List;
 import java.util.Optional;
 import telltally.simulator.format.FlashFormat;
-import telltally.simulator.format.GroupKind;
 import telltally.simulator.format.SentGroup;
 import telltally.simulator.recording.Truth;
 
@@ -50,9 +49,5 @@ public enum Marker {
                         .flatMap(group -> of(signs.format(), group).stream())
                         .findFirst()
                 : Optional.empty();
-    }
-
-    static boolean isCode(SentGroup group) {
-        return group.kind() == GroupKind.CODE || group.kind() == GroupKind.BALANCE;
     }
 }

@@ -24,9 +24,31 @@ public final class Words {
         return place < ORDINALS.size() ? ORDINALS.get(place) : (place + 1) + "th";
     }
 
-    /** As it stands over a column of the work sheet, in lower case. */
+    /** As it stands within a sentence. */
     public static String title(Segment segment) {
         return segment.key();
+    }
+
+    /** As it stands over a column of the work sheet. */
+    public static String heading(Segment segment) {
+        return switch (segment) {
+            case PRESENT -> "Present";
+            case STORED -> "Stored";
+            case RUNNING -> "Running";
+            case BALANCE -> "Balance";
+            case CODES -> "Codes";
+        };
+    }
+
+    /** As a code of the segment is announced. */
+    public static String listing(Segment segment) {
+        return switch (segment) {
+            case PRESENT -> "A present code";
+            case STORED -> "A stored code";
+            case RUNNING -> "A code of the running test";
+            case BALANCE -> "A balance result";
+            case CODES -> "A code";
+        };
     }
 
     static String yourList(Segment segment) {

@@ -10,7 +10,7 @@ import telltally.simulator.signal.PulseTrain;
  * Beeps a pulse train on a thread of its own. The line is opened before the first beep and kept running on silence,
  * because a line that has to wake up makes the first beep late. Without a device it stays silent and says why.
  */
-public final class Sounder implements AutoCloseable {
+public final class Sounder implements Sound {
     private static final byte[] SILENCE = new byte[2 * SoundFeed.CHUNK_SAMPLES];
 
     /** What is being played. */
@@ -33,26 +33,23 @@ public final class Sounder implements AutoCloseable {
         thread.start();
     }
 
-    /**
-     * Plays from now on, in place of what was played before.
-     *
-     * @param positionNanos tells where in the train the clock is; asked from the sounder's own thread
-     */
+    @Override
     public void play(PulseTrain pulses, LongSupplier positionNanos) {
         worstOffNanos = 0;
         playing = new Playing(new SoundFeed(pulses), positionNanos);
     }
 
+    @Override
     public void stop() {
         playing = null;
     }
 
-    /** Why nothing can be heard, in one line; empty while all is well. */
+    @Override
     public Optional<String> trouble() {
         return Optional.ofNullable(trouble);
     }
 
-    /** The farthest that the tone of the current playing was found from its time. */
+    @Override
     public long worstOffNanos() {
         return worstOffNanos;
     }
