@@ -37,16 +37,20 @@ final class Looping extends Stage {
         return controller.encoder().encode(new Message.Codes(codes), new Pacing(SECOND, Sending.REST_NANOS, loops));
     }
 
-    /** So far a recording of twice as many loops is the same: up to the last code, a closing frame excepted. */
+    /** So far a recording of twice as many loops is the same: up to the last code, or the last blink of no codes. */
     @Override
     long untilNanos() {
-        long last = NEVER;
-        for (SentGroup group : sent.groups()) {
-            if (group.kind() == GroupKind.CODE || group.kind() == GroupKind.STEADY) {
-                last = sinceNanos() + group.endNanos();
+        if (loops == LOOPS_AFTER_A_BURST) {
+            return NEVER;
+        }
+        GroupKind repeated = codes.isEmpty() ? GroupKind.STEADY : GroupKind.CODE;
+        List<SentGroup> groups = sent.groups();
+        for (int i = groups.size() - 1; i >= 0; i--) {
+            if (groups.get(i).kind() == repeated) {
+                return sinceNanos() + groups.get(i).endNanos();
             }
         }
-        return loops == LOOPS_AFTER_A_BURST ? NEVER : last;
+        return NEVER;
     }
 
     @Override

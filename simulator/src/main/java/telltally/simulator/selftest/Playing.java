@@ -61,7 +61,7 @@ final class Playing {
             return Optional.empty();
         }
         SentGroup next = sent.groups().get(groups);
-        if (next.kind() == GroupKind.STEADY || startNanos + next.endNanos() > byNanos) {
+        if (isBlinking(next) || startNanos + next.endNanos() > byNanos) {
             return Optional.empty();
         }
         groups++;
@@ -70,7 +70,7 @@ final class Playing {
 
     /** Blinking as far as its flashes were sent whole. */
     Optional<SentGroup> blinking(long byNanos) {
-        if (groups == sent.groups().size() || sent.groups().get(groups).kind() != GroupKind.STEADY) {
+        if (groups == sent.groups().size() || !isBlinking(sent.groups().get(groups))) {
             return Optional.empty();
         }
         SentGroup blinking = sent.groups().get(groups).later(startNanos);
@@ -80,5 +80,10 @@ final class Playing {
         return whole.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new SentGroup(blinking.kind(), blinking.segment(), "", List.of(new SentSign("", whole))));
+    }
+
+    /** A lead-in is steady light as well, but has an end. */
+    private static boolean isBlinking(SentGroup group) {
+        return group.kind() == GroupKind.STEADY && group.signs().get(0).flashes().size() > 1;
     }
 }

@@ -9,8 +9,8 @@ package telltally.simulator.vehicle;
  *
  * <p>with K rpm per watt, k the cycle variation, p the power of a sound cylinder, c the seconds of a cycle and g the
  * strengths of the cylinders that fire (average of an Ornstein-Uhlenbeck process; D. T. Gillespie, "Exact numerical
- * simulation of the Ornstein-Uhlenbeck process and its integral", Physical Review E 54, 2084, 1996, where the variance of the
- * integral is given). Drops are differences of two such means and thus nearly normal. Cylinder i is named when
+ * simulation of the Ornstein-Uhlenbeck process and its integral", Physical Review E 54, 2084, 1996, where the variance
+ * of the integral is given). Drops are differences of two such means and thus nearly normal. Cylinder i is named when
  * D(i) - q * mean of the other drops is below zero, q being the threshold; that is a normal quantity too, so the
  * probability is a tail of the normal distribution.
  */

@@ -107,7 +107,7 @@ class BenchProperties {
                     subtract(unexplained, flash);
                 });
         for (Interval light : unexplained) {
-            assertThat(isLeadIn(session, light) || isPartOfAnInterruptedGroup(session, bench, light))
+            assertThat(isPartOfAnInterruptedGroup(session, bench, light))
                     .as("light %s of %s", light, bench.events())
                     .isTrue();
         }
@@ -143,11 +143,6 @@ class BenchProperties {
         if (flash.startNanos() > light.startNanos()) {
             lights.add(index, new Interval(true, light.startNanos(), flash.startNanos()));
         }
-    }
-
-    private static boolean isLeadIn(Session session, Interval light) {
-        long leadIn = session.setup().format().leadIn().map(LeadIn::litNanos).orElse(0L);
-        return light.lengthNanos() == leadIn;
     }
 
     /** It lies after the last whole group before something that interrupts, or before the end of the recording. */

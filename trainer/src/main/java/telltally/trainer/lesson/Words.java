@@ -1,0 +1,57 @@
+package telltally.trainer.lesson;
+
+import java.util.List;
+import telltally.simulator.format.Segment;
+
+/** The words that marking is told in. */
+public final class Words {
+    private static final List<String> NUMBERS =
+            List.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
+    private static final List<String> ORDINALS = List.of("first", "second", "third", "fourth", "fifth", "sixth");
+
+    private Words() {}
+
+    static String number(int number) {
+        return number < NUMBERS.size() ? NUMBERS.get(number) : Integer.toString(number);
+    }
+
+    static String flashes(int count) {
+        return count == 1 ? "1 flash" : count + " flashes";
+    }
+
+    /** @param place counted from 0 */
+    static String ordinal(int place) {
+        return place < ORDINALS.size() ? ORDINALS.get(place) : (place + 1) + "th";
+    }
+
+    /** As it stands within a sentence. */
+    public static String title(Segment segment) {
+        return segment.key();
+    }
+
+    /** As it stands over a column of the work sheet. */
+    public static String heading(Segment segment) {
+        return switch (segment) {
+            case PRESENT -> "Present";
+            case STORED -> "Stored";
+            case RUNNING -> "Running";
+            case BALANCE -> "Balance";
+            case CODES -> "Codes";
+        };
+    }
+
+    /** As a code of the segment is announced. */
+    public static String listing(Segment segment) {
+        return switch (segment) {
+            case PRESENT -> "A present code";
+            case STORED -> "A stored code";
+            case RUNNING -> "A code of the running test";
+            case BALANCE -> "A balance result";
+            case CODES -> "A code";
+        };
+    }
+
+    static String yourList(Segment segment) {
+        return segment == Segment.CODES ? "your codes" : "your " + title(segment) + " codes";
+    }
+}

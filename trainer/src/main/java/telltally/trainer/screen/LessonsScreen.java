@@ -1,0 +1,88 @@
+package telltally.trainer.screen;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import telltally.simulator.document.Problem;
+import telltally.simulator.scenario.Scenario;
+import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.lesson.LessonShelf.Entry;
+
+/** The choice of a lesson. */
+public final class LessonsScreen implements Screen {
+    private final Trainer trainer;
+    private final LessonShelf shelf;
+    private final Optional<String> message;
+    private final int selected;
+
+    LessonsScreen(Trainer trainer, LessonShelf shelf, Optional<String> message, int selected) {
+        this.trainer = trainer;
+        this.shelf = shelf;
+        this.message = message;
+        this.selected = selected;
+    }
+
+    /**
+     * One line of the list.
+     *
+     * @param trains what the learner does in it; for a broken file every problem, a line each
+     * @param signal how its codes are sent; empty for a broken file
+     */
+    public record Item(String title, String trains, String signal, boolean playable) {
+        /** For somebody who hears the list instead of seeing it. */
+        public String spoken() {
+            return playable ? title + ". " + trains + " " + signal : title + ", cannot be played. " + trains;
+        }
+    }
+
+    @Override
+    public String title() {
+        return "Choose a lesson";
+    }
+
+    /** Something that went wrong on the way here. */
+    public Optional<String> message() {
+        return message;
+    }
+
+    public List<Item> items() {
+        return shelf.entries().stream().map(LessonsScreen::item).toList();
+    }
+
+    /** The item to begin with. */
+    public int selected() {
+        return selected;
+    }
+
+    /** Opens a lesson; a broken file stays closed. */
+    public void open(int index) {
+        if (index >= 0 && index < shelf.entries().size() && shelf.entries().get(index) instanceof Entry.Ready ready) {
+            trainer.briefing(ready.scenario());
+        }
+    }
+
+    @Override
+    public void back() {
+        trainer.notice();
+    }
+
+    static int indexOf(LessonShelf shelf, Scenario scenario) {
+        List<Entry> entries = shelf.entries();
+        for (int i = 0; i < entries.size(); i++) {
+            if (entries.get(i) instanceof Entry.Ready ready && ready.scenario().equals(scenario)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static Item item(Entry entry) {
+        if (entry instanceof Entry.Ready ready) {
+            Scenario scenario = ready.scenario();
+            return new Item(scenario.title(), scenario.task(), scenario.format().title(), true);
+        }
+        String problems = ((Entry.Broken) entry)
+                .problems().stream().map(Problem::toString).collect(Collectors.joining("\n"));
+        return new Item(entry.file(), problems, "", false);
+    }
+}

@@ -1,0 +1,17 @@
+package telltally.trainer.screen;
+
+/** What the window shows at a time. */
+public sealed interface Screen
+        permits NoticeScreen, LessonsScreen, BriefingScreen, PlayScreen, MarkingScreen, ReplayScreen {
+    /** What stands at the head of the window. */
+    String title();
+
+    /** Where Escape leads. */
+    void back();
+
+    /** A frame is about to be drawn, at an instant of the trainer's clock. */
+    default void advanceTo(long nowNanos) {}
+
+    /** Another screen takes its place. */
+    default void leave() {}
+}

@@ -1,0 +1,74 @@
+package telltally.trainer.screen;
+
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import telltally.simulator.format.Segment;
+import telltally.trainer.lesson.Words;
+
+/** One heading of the work sheet with the codes under it. */
+public final class SheetColumn {
+    /** Longer than any code, so that a stuck key does not fill the sheet. */
+    private static final int MOST_SIGNS = 12;
+
+    private static final int MOST_CODES = 60;
+
+    private final Segment segment;
+    private final ObservableList<String> codes = FXCollections.observableArrayList();
+    private final ObservableList<String> codesSeen = FXCollections.unmodifiableObservableList(codes);
+    private final ReadOnlyStringWrapper typing = new ReadOnlyStringWrapper("");
+
+    SheetColumn(Segment segment) {
+        this.segment = segment;
+    }
+
+    public Segment segment() {
+        return segment;
+    }
+
+    public String heading() {
+        return Words.heading(segment);
+    }
+
+    /** Codes that are finished. */
+    public ObservableList<String> codes() {
+        return codesSeen;
+    }
+
+    /** The code that is being written; empty between codes. */
+    public ReadOnlyStringProperty typingProperty() {
+        return typing.getReadOnlyProperty();
+    }
+
+    /** All of it in words, for somebody who hears it. */
+    public String spoken() {
+        String written = codes.isEmpty() ? "nothing written" : String.join(", ", codes);
+        return heading() + ": " + written + (typing.get().isEmpty() ? "" : ", writing " + typing.get());
+    }
+
+    void type(String sign) {
+        if (typing.get().length() < MOST_SIGNS && codes.size() < MOST_CODES) {
+            typing.set(typing.get() + sign);
+        }
+    }
+
+    /** Whether there was something to finish. */
+    boolean finish() {
+        if (typing.get().isEmpty()) {
+            return false;
+        }
+        codes.add(typing.get());
+        typing.set("");
+        return true;
+    }
+
+    /** Takes the last digit away; between codes it opens the last code again. */
+    void erase() {
+        if (typing.get().isEmpty() && !codes.isEmpty()) {
+            typing.set(codes.remove(codes.size() - 1));
+        } else if (!typing.get().isEmpty()) {
+            typing.set(typing.get().substring(0, typing.get().length() - 1));
+        }
+    }
+}

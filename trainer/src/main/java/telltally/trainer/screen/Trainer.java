@@ -1,0 +1,126 @@
+package telltally.trainer.screen;
+
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.jspecify.annotations.Nullable;
+import telltally.simulator.format.SentGroup;
+import telltally.simulator.scenario.Display;
+import telltally.simulator.scenario.Scenario;
+import telltally.trainer.lesson.AnswerSheet;
+import telltally.trainer.lesson.Lesson;
+import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.playback.Sound;
+
+/** The way from screen to screen. */
+public final class Trainer implements AutoCloseable {
+    /** What lies outside the program: the time, chance and sound. */
+    public record Surroundings(LongSupplier clockNanos, LongSupplier seeds, Supplier<Sound> sound) {}
+
+    private final LessonShelf shelf;
+    private final Surroundings surroundings;
+    private final Optional<String> startLesson;
+    private final ReadOnlyObjectWrapper<Screen> screen;
+    private Display agreed = Display.LAMP;
+    private @Nullable Sound sound;
+
+    /** @param startLesson the id of the lesson to begin with, once the notice has been read */
+    public Trainer(LessonShelf shelf, Surroundings surroundings, Optional<String> startLesson) {
+        this.shelf = shelf;
+        this.surroundings = surroundings;
+        this.startLesson = startLesson;
+        this.screen = new ReadOnlyObjectWrapper<>(new NoticeScreen(this));
+    }
+
+    public ReadOnlyObjectProperty<Screen> screenProperty() {
+        return screen.getReadOnlyProperty();
+    }
+
+    public Screen screen() {
+        return screen.get();
+    }
+
+    /** Passes a frame on to the screen that is shown. */
+    public void advanceTo(long nowNanos) {
+        screen().advanceTo(nowNanos);
+    }
+
+    @Override
+    public void close() {
+        screen().leave();
+        if (sound != null) {
+            sound.close();
+        }
+    }
+
+    void agree(Display display) {
+        agreed = display;
+        Optional<Scenario> first = startLesson.flatMap(shelf::find);
+        if (first.isPresent()) {
+            briefing(first.get());
+        } else {
+            show(new LessonsScreen(
+                    this, shelf, startLesson.map(id -> "No lesson is called " + id + "; these are there."), 0));
+        }
+    }
+
+    void notice() {
+        show(new NoticeScreen(this));
+    }
+
+    void lessons(Optional<Scenario> last) {
+        int index = last.map(scenario -> Math.max(0, LessonsScreen.indexOf(shelf, scenario)))
+                .orElse(0);
+        show(new LessonsScreen(this, shelf, Optional.empty(), index));
+    }
+
+    void briefing(Scenario scenario) {
+        show(new BriefingScreen(this, Lesson.play(scenario, surroundings.seeds().getAsLong()), agreed));
+    }
+
+    /** Another go at the same scenario, with a seed of its own. */
+    void playAnew(Scenario scenario, Display shownBy) {
+        play(Lesson.play(scenario, surroundings.seeds().getAsLong()), shownBy);
+    }
+
+    void play(Lesson lesson, Display shownBy) {
+        show(new PlayScreen(this, lesson, shownBy));
+    }
+
+    void mark(Lesson lesson, AnswerSheet sheet, Display shownBy, Optional<String> notScored) {
+        show(new MarkingScreen(this, lesson, sheet, shownBy, notScored));
+    }
+
+    void replay(MarkingScreen from, Optional<SentGroup> only) {
+        show(new ReplayScreen(this, from, only));
+    }
+
+    void show(Screen next) {
+        screen().leave();
+        screen.set(next);
+    }
+
+    LongSupplier clockNanos() {
+        return surroundings.clockNanos();
+    }
+
+    /** Opened when it is first asked for, which is well before the first beep. */
+    Sound sound() {
+        Sound open = sound;
+        if (open == null) {
+            open = surroundings.sound().get();
+            sound = open;
+        }
+        return open;
+    }
+
+    static boolean heard(Display display) {
+        return display != Display.LAMP;
+    }
+
+    static boolean seen(Display display) {
+        return display != Display.SOUNDER;
+    }
+}

@@ -1,0 +1,39 @@
+package telltally.trainer.view;
+
+import javafx.beans.property.SimpleDoubleProperty;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import telltally.trainer.screen.NoticeScreen;
+
+/** The notice before the first flash. */
+final class NoticePage extends Page {
+    private final DisplayChoice choice;
+
+    NoticePage(NoticeScreen screen) {
+        super(screen.title());
+        VBox words = new VBox(Text.of(screen.warning(), "warning"));
+        words.getStyleClass().add("notice-words");
+        HBox.setHgrow(words, Priority.ALWAYS);
+        screen.paragraphs().forEach(text -> words.getChildren().add(Text.of(text, "reading")));
+        HBox panel = new HBox(new Lamp(new SimpleDoubleProperty(0)), words);
+        panel.getStyleClass().addAll("panel", "notice");
+        choice = new DisplayChoice(screen.choiceProperty(), screen.choices());
+        choice.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ENTER) {
+                screen.goOn();
+                event.consume();
+            }
+        });
+        add(panel, Text.of("How would you like to count?", "section"), choice);
+        addFoot(new PushButton("_Go on", screen::goOn).styled("primary"));
+        addHint("Arrow keys choose, Enter goes on.");
+    }
+
+    @Override
+    void focusFirst() {
+        choice.focusChosen();
+    }
+}

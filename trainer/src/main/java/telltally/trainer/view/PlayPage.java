@@ -1,0 +1,39 @@
+package telltally.trainer.view;
+
+import javafx.beans.Observable;
+import javafx.scene.control.Label;
+import telltally.trainer.screen.PlayScreen;
+
+/** The lamp on the left, the work sheet on the right. */
+final class PlayPage extends Page {
+    private final SheetPaper paper;
+
+    PlayPage(PlayScreen screen) {
+        super(screen.title());
+        PushButton mark = new PushButton("_Mark it", screen::mark).styled("primary");
+        paper = new SheetPaper(screen.sheet(), mark::requestFocus);
+        LampPlate plate =
+                new LampPlate(screen.player().brightnessProperty(), screen.lampShown(), screen.captionProperty());
+        stayInSight(plate);
+        screen.sheet().columns().forEach(column -> {
+            column.codes().addListener((Observable change) -> revealLater(paper.active()));
+            column.typingProperty().addListener(change -> revealLater(paper.active()));
+        });
+        Label remark = Text.of("", "remark");
+        remark.textProperty().bind(screen.remarkProperty());
+        remark.visibleProperty().bind(remark.textProperty().isNotEmpty());
+        remark.managedProperty().bind(remark.visibleProperty());
+        add(Text.of(screen.task(), "reading"), remark, paper);
+        PushButton again = new PushButton("_Play again", () -> {
+            screen.playAgain();
+            paper.focusActive();
+        });
+        addFoot(mark, again, new PushButton("_Back", screen::back));
+        addHint("Type the digits. Enter ends a code, Backspace corrects, Tab or arrows change the column.");
+    }
+
+    @Override
+    void focusFirst() {
+        paper.focusActive();
+    }
+}

@@ -1,0 +1,45 @@
+package telltally.trainer.view;
+
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import telltally.trainer.screen.ReplayScreen;
+
+/** The flashes again with a running count. */
+final class ReplayPage extends Page {
+    private final PushButton again;
+
+    ReplayPage(ReplayScreen screen) {
+        super(screen.title());
+        LampPlate plate = new LampPlate(
+                screen.player().brightnessProperty(), screen.lampShown(), new SimpleStringProperty("Count along."));
+        Label count = new Label();
+        count.getStyleClass().add("big-count");
+        count.textProperty().bind(screen.countProperty());
+        Label digits = new Label();
+        digits.getStyleClass().add("digits-so-far");
+        digits.textProperty().bind(screen.digitsProperty());
+        Label caption = Text.of("", "reading");
+        caption.textProperty().bind(screen.captionProperty());
+        HBox tally = new HBox(count, new TallyMarks(screen.countProperty()));
+        tally.getStyleClass().add("tally");
+        VBox counts = new VBox(
+                Text.of("Flashes of this digit", "paper-heading"),
+                tally,
+                Text.of("Digits so far", "paper-heading"),
+                digits,
+                caption);
+        counts.getStyleClass().addAll("paper", "counts");
+        stayInSight(plate);
+        add(counts);
+        again = new PushButton("_Again", screen::again).styled("primary");
+        addFoot(again, new PushButton("_Back to the marking", screen::back));
+        addHint("Enter begins again, Escape goes back.");
+    }
+
+    @Override
+    void focusFirst() {
+        again.requestFocus();
+    }
+}

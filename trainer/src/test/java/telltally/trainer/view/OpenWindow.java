@@ -1,0 +1,119 @@
+package telltally.trainer.view;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.LongSupplier;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import telltally.simulator.signal.PulseTrain;
+import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.playback.Sound;
+import telltally.trainer.screen.Screen;
+import telltally.trainer.screen.Trainer;
+
+/** A real window with a clock that moves only when it is told to, so that minutes pass in no time and no frame is late. */
+final class OpenWindow implements AutoCloseable {
+    private static final long FRAME_NANOS = 16_000_000L;
+
+    private final AtomicLong clockNanos = new AtomicLong(1_000_000_000L);
+    private final TrainerWindow window;
+    private final Robot robot;
+
+    OpenWindow(LessonShelf shelf, double textScale) {
+        window = Toolkit.fx(() -> {
+            Trainer.Surroundings surroundings = new Trainer.Surroundings(clockNanos::get, () -> 7, NoDevice::new);
+            Trainer trainer = new Trainer(shelf, surroundings, Optional.empty());
+            TrainerWindow made = new TrainerWindow(new Stage(), trainer, clockNanos::get, textScale);
+            made.show();
+            return made;
+        });
+        robot = Toolkit.fx(Robot::new);
+        Toolkit.settle();
+    }
+
+    Screen screen() {
+        return Toolkit.fx(() -> window.trainer().screen());
+    }
+
+    <T extends Screen> T screen(Class<T> expected) {
+        return expected.cast(screen());
+    }
+
+    Scene scene() {
+        return window.stage().getScene();
+    }
+
+    /** Lets time pass, frame by frame. */
+    void pass(double seconds) {
+        Toolkit.run(() -> {
+            window.frame();
+            long endNanos = clockNanos.get() + (long) (seconds * 1e9);
+            while (clockNanos.get() < endNanos) {
+                clockNanos.set(Math.min(endNanos, clockNanos.get() + FRAME_NANOS));
+                window.frame();
+            }
+        });
+        Toolkit.settle();
+    }
+
+    /** Lets time pass at once, as if the computer had stood still. */
+    void stall(double seconds) {
+        Toolkit.run(() -> {
+            clockNanos.addAndGet((long) (seconds * 1e9));
+            window.frame();
+        });
+    }
+
+    void press(KeyCode... keys) {
+        for (KeyCode key : keys) {
+            Toolkit.run(() -> robot.keyType(key));
+            Toolkit.settle();
+        }
+    }
+
+    void pressWithAlt(KeyCode key) {
+        Toolkit.run(() -> {
+            robot.keyPress(KeyCode.ALT);
+            robot.keyType(key);
+            robot.keyRelease(KeyCode.ALT);
+        });
+        Toolkit.settle();
+    }
+
+    /** Digits by the keyboard; a space stands for Enter. */
+    void type(String digits) {
+        for (int i = 0; i < digits.length(); i++) {
+            char digit = digits.charAt(i);
+            press(digit == ' ' ? KeyCode.ENTER : KeyCode.valueOf("DIGIT" + digit));
+        }
+    }
+
+    @Override
+    public void close() {
+        Toolkit.run(() -> window.stage().close());
+    }
+
+    /** A computer without a sound device. */
+    private static final class NoDevice implements Sound {
+        @Override
+        public void play(PulseTrain pulses, LongSupplier positionNanos) {}
+
+        @Override
+        public void stop() {}
+
+        @Override
+        public Optional<String> trouble() {
+            return Optional.of("No sound: this computer has no sound device that can be used.");
+        }
+
+        @Override
+        public long worstOffNanos() {
+            return 0;
+        }
+
+        @Override
+        public void close() {}
+    }
+}
