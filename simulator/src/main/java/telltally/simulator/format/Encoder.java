@@ -63,7 +63,7 @@ public final class Encoder {
     /** One lone group of flashes that is no code: cylinder flashes, a prompt. */
     public Transmission encodeCount(GroupKind kind, Segment segment, int flashes, Pacing pacing) {
         Run run = new Run(pacing);
-        run.lamp.dark(pacing.leadNanos());
+        run.lamp.gap(pacing.leadNanos());
         run.lamp.group(kind, segment, run.counted(sessions(), flashes));
         return run.finish();
     }
