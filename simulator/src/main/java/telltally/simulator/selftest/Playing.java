@@ -84,6 +84,7 @@ final class Playing {
 
     /** A lead-in is steady light as well, but has an end. */
     private static boolean isBlinking(SentGroup group) {
-        return group.kind() == GroupKind.STEADY && group.signs().get(0).flashes().size() > 1;
+        return group.kind() == GroupKind.STEADY
+                && group.signs().get(0).flashes().size() > 1;
     }
 }
