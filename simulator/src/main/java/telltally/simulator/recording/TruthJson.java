@@ -88,7 +88,7 @@ public final class TruthJson {
 
     private static void finding(JsonGenerator json, Finding finding) {
         json.writeStartObject();
-        json.writeStringProperty("circuit", finding.fault().circuit());
+        FaultJson.write(json, finding.fault());
         codes(json, finding.codes());
         if (!finding.silentSolenoids().isEmpty()) {
             json.writeArrayPropertyStart("silent_solenoids");

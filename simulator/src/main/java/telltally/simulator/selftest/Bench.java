@@ -1,6 +1,5 @@
 package telltally.simulator.selftest;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,23 +19,16 @@ public final class Bench {
     /** A condition of code lists that no circuit tells: the running test asked for the throttle in vain. */
     public static final String PROMPT_NOT_ANSWERED = "prompt-not-answered";
 
-    private static final double SHORTEST_OPENING_SECONDS = 0.3;
-    private static final double LONGEST_OPENING_SECONDS = 0.9;
-
-    /** A stretch of time in which a wiggled circuit is faulty. */
-    private record Opening(String connector, long startNanos, long endNanos) {}
-
     private final BenchSetup setup;
-    private final Chance wiggling;
+    private final FaultClock faultClock;
     private final Controller controller;
-    private final List<Opening> openings = new ArrayList<>();
     private List<CircuitFault> faults = List.of();
     private long nowNanos;
 
     /** @param diagnosis of the setup's vehicle; may be used again for the next bench with the same setup */
     public Bench(BenchSetup setup, Diagnosis diagnosis, Chance chance) {
         this.setup = setup;
-        this.wiggling = chance.stream("bench/wiggle");
+        this.faultClock = new FaultClock(setup.faults(), chance.stream("bench/wiggle"));
         this.controller = new Controller(setup, diagnosis, chance);
         refreshFaults();
     }
@@ -57,7 +49,7 @@ public final class Bench {
             throw new IllegalArgumentException("already at " + nowNanos + " ns, not before " + nanos);
         }
         while (nowNanos < nanos) {
-            long change = nextFaultChange();
+            long change = faultClock.nextChangeAfter(nowNanos);
             boolean changing = change <= nanos;
             long next = Math.min(nanos, change);
             controller.advanceTo(next);
@@ -123,12 +115,12 @@ public final class Bench {
 
     /** The codes that came of how the tests were run and not of a fault of a circuit, by segment. */
     public Map<Segment, List<String>> codesFromConditions() {
-        return controller.fromConditions();
+        return controller.codes().fromConditions();
     }
 
     /** What the controller remembers this instant. */
     public List<String> storedCodes() {
-        return controller.storedCodes();
+        return controller.codes().stored();
     }
 
     public boolean engineRuns() {
@@ -169,64 +161,15 @@ public final class Bench {
         controller.batteryOff();
     }
 
-    /** A loose contact does not open for as long as it is moved, but by fits and starts. */
     void wiggle(String connector, long lengthNanos) {
-        long at = nowNanos;
-        long end = nowNanos + lengthNanos;
-        while (true) {
-            long start = at + Math.round(wiggling.between(0.2, 0.8) * 1e9);
-            long stop = start + Math.round(wiggling.between(SHORTEST_OPENING_SECONDS, LONGEST_OPENING_SECONDS) * 1e9);
-            if (stop > end) {
-                return;
-            }
-            openings.add(new Opening(connector, start, stop));
-            at = stop;
-        }
+        faultClock.wiggle(connector, nowNanos, lengthNanos);
     }
 
     private void refreshFaults() {
-        List<CircuitFault> now = faultsAt(nowNanos);
+        List<CircuitFault> now = faultClock.at(nowNanos);
         if (!now.equals(faults)) {
             faults = now;
             controller.faults(now);
         }
-    }
-
-    private List<CircuitFault> faultsAt(long nanos) {
-        List<CircuitFault> active = new ArrayList<>();
-        for (FaultCase each : setup.faults()) {
-            boolean now = each.presence() instanceof Presence.Wiggled wiggled
-                    ? openAt(wiggled.connector(), nanos)
-                    : each.presence().activeAt(nanos);
-            if (now) {
-                active.add(each.circuitFault());
-            }
-        }
-        return active;
-    }
-
-    private boolean openAt(String connector, long nanos) {
-        return openings.stream()
-                .anyMatch(opening -> opening.connector().equals(connector)
-                        && opening.startNanos() <= nanos
-                        && nanos < opening.endNanos());
-    }
-
-    private long nextFaultChange() {
-        long next = Long.MAX_VALUE;
-        for (FaultCase each : setup.faults()) {
-            if (each.presence() instanceof Presence.Recurring recurring) {
-                next = Math.min(next, recurring.changeAfter(nowNanos));
-            }
-        }
-        for (Opening opening : openings) {
-            if (opening.startNanos() > nowNanos) {
-                next = Math.min(next, opening.startNanos());
-            }
-            if (opening.endNanos() > nowNanos) {
-                next = Math.min(next, opening.endNanos());
-            }
-        }
-        return next;
     }
 }

@@ -1,12 +1,7 @@
 package telltally.simulator.selftest;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import telltally.simulator.chance.Chance;
 import telltally.simulator.format.Encoder;
 import telltally.simulator.format.Segment;
@@ -22,9 +17,8 @@ final class Controller {
     private final OutputLine output;
     private final Senses senses;
     private final EngineBay engineBay;
-    private final StoredCodes stored = new StoredCodes();
+    private final CodeMemory codes;
     private final List<BenchEvent> events = new ArrayList<>();
-    private final Map<Segment, Set<String>> fromConditions = new EnumMap<>(Segment.class);
 
     private Stage stage = new Off(0);
     private boolean jumper;
@@ -36,23 +30,7 @@ final class Controller {
         this.output = new OutputLine(setup.lampVisible(), segmented() ? Segment.PRESENT : Segment.CODES);
         this.senses = new Senses(setup, diagnosis);
         this.engineBay = new EngineBay(setup.vehicle(), chance);
-        if (!setup.conditions().battery().disconnectedSinceDrive()) {
-            rememberEarlierDrives(diagnosis);
-        }
-    }
-
-    /** What earlier drives left: every fault that was seen then, one at a time, as it was found. */
-    private void rememberEarlierDrives(Diagnosis diagnosis) {
-        for (FaultCase each : setup.faults()) {
-            if (each.presence().remembered()) {
-                List<CircuitFault> alone = List.of(each.circuitFault());
-                List<String> seen = diagnosis.conditions(alone, setup.conditions(), Phase.ENGINE_OFF);
-                List<String> anyway = diagnosis.conditions(List.of(), setup.conditions(), Phase.ENGINE_OFF);
-                List<String> own = new ArrayList<>(seen);
-                own.removeAll(anyway);
-                setup.codeList().codesFor(own, Segment.STORED).forEach(stored::store);
-            }
-        }
+        this.codes = new CodeMemory(setup, diagnosis, senses);
     }
 
     // What stages use.
@@ -79,6 +57,10 @@ final class Controller {
 
     EngineBay engineBay() {
         return engineBay;
+    }
+
+    CodeMemory codes() {
+        return codes;
     }
 
     boolean jumper() {
@@ -108,59 +90,15 @@ final class Controller {
         }
     }
 
-    List<String> storedCodes() {
-        return stored.all();
-    }
-
     void eraseByInterruption() {
-        stored.eraseByInterruption();
+        codes.eraseByInterruption();
         event(Kind.STORED_ERASED, "interrupted");
-    }
-
-    /** The codes of a segment for what can be seen this instant; those that the way of testing sets are noted. */
-    List<String> look(Segment segment, Phase phase) {
-        noteFromConditions(segment, setup.codeList().codesFor(senses.conditionsIfSound(phase), segment));
-        return setup.codeList().codesFor(senses.conditions(phase), segment);
-    }
-
-    /** @param pressed whether the pedal was pressed in time, though no sensor showed it */
-    List<String> unansweredPrompt(boolean pressed) {
-        List<String> codes = setup.codeList().codesFor(List.of(Bench.PROMPT_NOT_ANSWERED), Segment.RUNNING);
-        if (!pressed) {
-            noteFromConditions(Segment.RUNNING, codes);
-        }
-        return codes;
-    }
-
-    private void noteFromConditions(Segment segment, List<String> codes) {
-        if (!codes.isEmpty()) {
-            fromConditions
-                    .computeIfAbsent(segment, each -> new LinkedHashSet<>())
-                    .addAll(codes);
-        }
-    }
-
-    /** In the order of the code list, no more than the format can send. */
-    List<String> sendable(Collection<String> codes) {
-        if (codes.isEmpty()) {
-            return List.of();
-        }
-        return setup.codeList().meanings().keySet().stream()
-                .filter(codes::contains)
-                .limit(setup.format().repeats().mostCodes())
-                .toList();
     }
 
     // What the bench asks.
 
     List<BenchEvent> events() {
         return List.copyOf(events);
-    }
-
-    Map<Segment, List<String>> fromConditions() {
-        Map<Segment, List<String>> lists = new EnumMap<>(Segment.class);
-        fromConditions.forEach((segment, codes) -> lists.put(segment, List.copyOf(codes)));
-        return lists;
     }
 
     // What happens to it.
@@ -243,14 +181,7 @@ final class Controller {
             return;
         }
         Phase phase = engineBay.running() ? Phase.ENGINE_RUNNING : Phase.ENGINE_OFF;
-        List<String> fresh = senses.newConditions(phase);
-        if (!fresh.isEmpty()) {
-            for (String code : setup.codeList().codesFor(fresh, Segment.STORED)) {
-                if (stored.store(code)) {
-                    event(Kind.CODE_STORED, code);
-                }
-            }
-        }
+        codes.store(senses.newConditions(phase)).forEach(code -> event(Kind.CODE_STORED, code));
     }
 
     void jumper(boolean in) {
@@ -320,7 +251,7 @@ final class Controller {
 
     void batteryOff() {
         event(Kind.BATTERY_OFF, "");
-        stored.eraseByBattery();
+        codes.eraseByBattery();
         event(Kind.STORED_ERASED, "battery");
         engineBay.stop(nowNanos);
         senses.conditions(

@@ -36,7 +36,8 @@ final class EngineOffTest extends Stage {
 
     @Override
     void elapsed(Controller controller) {
-        found.addAll(controller.look(controller.segmented() ? Segment.PRESENT : Segment.CODES, Phase.ENGINE_OFF));
+        found.addAll(
+                controller.codes().look(controller.segmented() ? Segment.PRESENT : Segment.CODES, Phase.ENGINE_OFF));
         looks++;
         if (untilNanos() > sinceNanos() + LENGTH_NANOS) {
             controller.enter(controller.segmented() ? presentAndStored(controller) : allCodes(controller));
@@ -49,7 +50,9 @@ final class EngineOffTest extends Stage {
     }
 
     private Stage presentAndStored(Controller controller) {
-        Message message = new Message.KeyOn(controller.sendable(found), controller.sendable(controller.storedCodes()));
+        Message message = new Message.KeyOn(
+                controller.codes().sendable(found),
+                controller.codes().sendable(controller.codes().stored()));
         return Sending.begin(
                 controller,
                 controller.encoder().encode(message, new Pacing(SECOND, Sending.REST_NANOS, 1)),
@@ -60,8 +63,8 @@ final class EngineOffTest extends Stage {
     /** A format without segments tells what is there and what was there in one list. */
     private Stage allCodes(Controller controller) {
         Set<String> all = new LinkedHashSet<>(found);
-        all.addAll(controller.storedCodes());
-        List<String> codes = controller.sendable(all);
+        all.addAll(controller.codes().stored());
+        List<String> codes = controller.codes().sendable(all);
         if (controller.setup().format().repeats().loops()) {
             return Looping.begin(controller, codes);
         }

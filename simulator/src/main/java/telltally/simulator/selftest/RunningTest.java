@@ -50,7 +50,7 @@ final class RunningTest extends Stage {
 
     @Override
     void elapsed(Controller controller) {
-        found.addAll(controller.look(Segment.RUNNING, Phase.ENGINE_RUNNING));
+        found.addAll(controller.codes().look(Segment.RUNNING, Phase.ENGINE_RUNNING));
         looks++;
         boolean halfWay = controller.nowNanos() >= sinceNanos() + lengthNanos / 2;
         if (promptedNanos == NEVER && controller.setup().asksForThrottle() && halfWay) {
@@ -73,14 +73,14 @@ final class RunningTest extends Stage {
 
     private void end(Controller controller) {
         if (promptedNanos != NEVER && !answered) {
-            found.addAll(controller.unansweredPrompt(pressed));
+            found.addAll(controller.codes().unansweredPrompt(pressed));
         }
         controller.engineBay().holdSpeed(AFTER_TEST_RPM);
         Transmission sent = controller
                 .encoder()
                 .encodeList(
                         Segment.RUNNING,
-                        controller.sendable(found),
+                        controller.codes().sendable(found),
                         new Pacing(BEFORE_CODES_NANOS, Sending.REST_NANOS, 1));
         controller.enter(Sending.begin(controller, sent, Segment.RUNNING, AwaitingBalance::new));
     }
