@@ -84,10 +84,13 @@ final class OpenWindow implements AutoCloseable {
 
     /** Digits by the keyboard; a space stands for Enter. */
     void type(String digits) {
-        for (int i = 0; i < digits.length(); i++) {
-            char digit = digits.charAt(i);
-            press(digit == ' ' ? KeyCode.ENTER : KeyCode.valueOf("DIGIT" + digit));
-        }
+        Toolkit.run(() -> {
+            for (int i = 0; i < digits.length(); i++) {
+                char digit = digits.charAt(i);
+                robot.keyType(digit == ' ' ? KeyCode.ENTER : KeyCode.valueOf("DIGIT" + digit));
+            }
+        });
+        Toolkit.settle();
     }
 
     @Override
