@@ -61,7 +61,7 @@ class CodeListReaderTest {
                         "everything missing",
                         GOOD,
                         "{}",
-                        "1:1: /schema: is missing; expected a text",
+                        "1:1: /schema: is missing; expected \"telltally/codelist/1\"",
                         "1:1: /id: is missing; expected a text",
                         "1:1: /title: is missing; expected a text",
                         "1:1: /codes: is missing; expected an array of objects"),

@@ -89,7 +89,7 @@ class ScenarioReaderTest {
                         "everything missing",
                         GOOD,
                         "{}",
-                        "1:1: /schema: is missing; expected a text",
+                        "1:1: /schema: is missing; expected \"telltally/scenario/1\"",
                         "1:1: /id: is missing; expected a text",
                         "1:1: /title: is missing; expected a text",
                         "1:1: /briefing: is missing; expected an array of texts",
