@@ -21,9 +21,9 @@ import telltally.simulator.scenario.Scenario;
 import telltally.simulator.scenario.ScenarioReader;
 
 class SeedCasesTest {
-    private static final Step CLOCK = new Step(
-            "clock-scale", chance -> new ClockScale(new Strength(0.85, 1.18).drawnFrom(chance.stream("factor"))));
-    private static final Step JITTER = new Step("jitter", chance -> new Jitter(0.06));
+    private static final Step CLOCK =
+            new Step("clock-scale", draw -> new ClockScale(draw.of("factor", new Strength(0.85, 1.18))));
+    private static final Step JITTER = new Step("jitter", draw -> new Jitter(0.06));
 
     private static SeedSource messages(String formatId) {
         return new SeedSource.Messages(new MessageRecipe(

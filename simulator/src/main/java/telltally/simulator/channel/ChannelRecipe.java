@@ -20,9 +20,9 @@ public record ChannelRecipe(List<Step> steps) {
     /**
      * One impairment.
      *
-     * @param strengthsDrawnFrom settles its strengths; given the same stream, always in the same way
+     * @param settled the impairment with its strengths as they are drawn
      */
-    public record Step(String kind, Function<Chance, Impairment> strengthsDrawnFrom) {}
+    public record Step(String kind, Function<StrengthDraw, Impairment> settled) {}
 
     /** The chain with all strengths settled. Give it the same chance afterwards, or streams below it. */
     public ImpairmentChain drawnFrom(Chance chance) {
@@ -30,7 +30,7 @@ public record ChannelRecipe(List<Step> steps) {
         List<Impairment> settled = new ArrayList<>();
         for (int i = 0; i < steps.size(); i++) {
             Chance own = chance.stream(STRENGTHS).stream(ImpairmentChain.streamName(kinds, i));
-            settled.add(steps.get(i).strengthsDrawnFrom().apply(own));
+            settled.add(steps.get(i).settled().apply(new StrengthDraw(own)));
         }
         return new ImpairmentChain(settled);
     }

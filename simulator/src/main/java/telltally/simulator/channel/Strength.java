@@ -15,7 +15,7 @@ public record Strength(double from, double to) {
     }
 
     /** One value draws nothing. */
-    public double drawnFrom(Chance chance) {
+    double drawnFrom(Chance chance) {
         return from == to ? from : chance.between(from, to);
     }
 }

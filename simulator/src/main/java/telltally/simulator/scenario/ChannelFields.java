@@ -57,12 +57,12 @@ public final class ChannelFields {
 
     private static Step clockScale(Fields fields) {
         Strength factor = number(fields, "factor", 0.1, 10);
-        return new Step("clock-scale", chance -> new ClockScale(factor.drawnFrom(chance.stream("factor"))));
+        return new Step("clock-scale", draw -> new ClockScale(draw.of("factor", factor)));
     }
 
     private static Step jitter(Fields fields) {
         Strength share = number(fields, "share", 0, 1);
-        return new Step("jitter", chance -> new Jitter(share.drawnFrom(chance.stream("share"))));
+        return new Step("jitter", draw -> new Jitter(draw.of("share", share)));
     }
 
     private static Step contactBounce(Fields fields) {
@@ -70,8 +70,7 @@ public final class ChannelFields {
         int mostContacts = fields.whole("most_contacts", 0, 50);
         return new Step(
                 "contact-bounce",
-                chance -> new ContactBounce(
-                        StrictMath.round(longestNanos.drawnFrom(chance.stream("longest"))), mostContacts));
+                draw -> new ContactBounce(StrictMath.round(draw.of("longest", longestNanos)), mostContacts));
     }
 
     private static Strength number(Fields fields, String name, double least, double most) {

@@ -12,10 +12,10 @@ import telltally.simulator.channel.ChannelRecipe.Step;
 class ChannelRecipeTest {
     private static final Step CLOCK = clock(new Strength(0.85, 1.18));
     private static final Step JITTER =
-            new Step("jitter", chance -> new Jitter(new Strength(0.01, 0.06).drawnFrom(chance.stream("share"))));
+            new Step("jitter", draw -> new Jitter(draw.of("share", new Strength(0.01, 0.06))));
 
     private static Step clock(Strength factor) {
-        return new Step("clock-scale", chance -> new ClockScale(factor.drawnFrom(chance.stream("factor"))));
+        return new Step("clock-scale", draw -> new ClockScale(draw.of("factor", factor)));
     }
 
     private static List<Impairment> drawn(long seed, Step... steps) {
