@@ -120,7 +120,7 @@ class MessageRecipeTest {
     void spelled_codes_are_drawn_as_well() throws ProblemException {
         FlashFormat spelled = FormatReader.read(new TextFile("spelled.json", """
                 {"schema": "telltally/format/1", "id": "spelled", "title": "Two signs",
-                 "flashes_s": {"d": 0.1, "h": 0.3}, "code": {"signs": {"E": "d", "T": "h"}, "longest": 3},
+                 "flashes_s": {"d": 0.1, "h": 0.3}, "code": {"signs": {"E": "d", "T": "h"}, "most_signs": 3},
                  "gaps": {"within_digit_s": 0.1, "between_digits_s": 0.3, "between_codes_s": 0.7},
                  "list": {"loops": true}}"""));
         // 2 codes of one sign, 4 of two, 8 of three.
