@@ -54,9 +54,11 @@ public final class Chance {
         return (nextLong() >>> 11) * UNIT;
     }
 
-    /** Evenly spread in [from, to). */
+    /** Evenly spread in [from, to); the bound itself where the two are equal. */
     public double between(double from, double to) {
-        return from + (to - from) * nextUnit();
+        double drawn = from + (to - from) * nextUnit();
+        // The sum may be rounded up to the bound.
+        return drawn < to ? drawn : Math.max(from, Math.nextDown(to));
     }
 
     /**

@@ -5,9 +5,25 @@ import telltally.simulator.signal.PulseTrain;
 
 /**
  * One thing that spoils a pulse train between the controller and whoever reads it. Values: the same train and the same
- * stream of chance always give the same result. At no strength at all the train comes back equal.
+ * stream of chance always give the same result. Where there is a strength that can be nothing, nothing gives the train
+ * back equal; instruments (lamp, needle, camera, short taps) have their way with every train.
  */
-public sealed interface Impairment permits ClockScale, ContactBounce, Jitter {
+public sealed interface Impairment
+        permits CameraFrames,
+                ClockDrift,
+                ClockScale,
+                ContactBounce,
+                EarlyStop,
+                GhostFlashes,
+                Glare,
+                Jitter,
+                Lamp,
+                LateStart,
+                LooseContact,
+                MeterNeedle,
+                MissedFlashes,
+                ShortTaps,
+                TapAlong {
     /** The name of the kind, and of the stream it draws from in an {@link ImpairmentChain}. */
     String kind();
 

@@ -1,6 +1,7 @@
 package telltally.simulator.codelist;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import telltally.simulator.document.Fields;
 import telltally.simulator.document.Problem;
@@ -22,20 +23,29 @@ public final class CodeListReader {
         String id = file.id("id");
         String title = file.text("title");
         String notes = file.optionalText("notes").orElse("");
+        Map<String, String> meanings = meanings(file);
+        file.close();
+        problems.throwIfAny();
+        return new CodeList(id, title, notes, meanings);
+    }
+
+    private static Map<String, String> meanings(Fields file) {
         Map<String, String> meanings = new LinkedHashMap<>();
-        for (Fields entry : file.objects("codes")) {
+        int before = file.problems().count();
+        List<Fields> entries = file.objects("codes");
+        if (entries.isEmpty() && file.problems().count() == before) {
+            file.problem("codes", "is empty; at least one code with its meaning was expected");
+        }
+        for (Fields entry : entries) {
             String code = entry.text("code");
             String meaning = entry.text("meaning");
-            if (!code.isBlank() && meanings.putIfAbsent(code, meaning) != null) {
+            if (!code.isBlank() && code.chars().anyMatch(Character::isWhitespace)) {
+                entry.problem("code", Problem.quoted(code) + " has a space in it; a code has none");
+            } else if (!code.isBlank() && meanings.putIfAbsent(code, meaning) != null) {
                 entry.problem("code", Problem.quoted(code) + " stands here for the second time");
             }
             entry.close();
         }
-        if (meanings.isEmpty() && file.has("codes") && !problems.any()) {
-            file.problem("codes", "is empty; at least one code with its meaning was expected");
-        }
-        file.close();
-        problems.throwIfAny();
-        return new CodeList(id, title, notes, meanings);
+        return meanings;
     }
 }

@@ -65,6 +65,11 @@ public final class Fields {
         return object.members().containsKey(name);
     }
 
+    /** Whether a member is there and is an object, for what may be written shortly or at length. */
+    public boolean isObject(String name) {
+        return object.members().get(name) instanceof Json.JsonObject;
+    }
+
     /** The names of all members, in the order of the file; asking for them counts as asking for each. */
     public List<String> names() {
         asked.addAll(object.members().keySet());
@@ -85,10 +90,17 @@ public final class Fields {
         return problems;
     }
 
-    /** Checks the member that names the kind of document. */
+    /** Checks the member that names the kind of document; one that names a JSON Schema for an editor may stand beside. */
     public void schema(String expected) {
+        if (has("$schema")) {
+            text("$schema");
+        }
+        if (!has("schema")) {
+            required("schema", "\"" + expected + "\"");
+            return;
+        }
         String found = text("schema");
-        if (has("schema") && !found.isEmpty() && !found.equals(expected)) {
+        if (!found.isBlank() && !found.equals(expected)) {
             problem("schema", "is " + Problem.quoted(found) + "; expected \"" + expected + "\"");
         }
     }
@@ -243,6 +255,12 @@ public final class Fields {
         return choices.get(0);
     }
 
+    /** One of the named choices; another one where it is not there. */
+    public <T> T choice(String name, List<T> choices, Function<T, String> word, T otherwise) {
+        asked.add(name);
+        return has(name) ? choice(name, choices, word) : otherwise;
+    }
+
     /** The members of an object that must be there; empty where it is not. */
     public Optional<Fields> object(String name) {
         Json value = required(name, "an object");
@@ -304,12 +322,17 @@ public final class Fields {
         List<Double> found = new ArrayList<>();
         List<Json> elements = elements(name, "an array of numbers");
         for (int i = 0; i < elements.size(); i++) {
-            if (elements.get(i) instanceof Json.JsonNumber number
-                    && number.number().compareTo(BigDecimal.valueOf(from)) >= 0
-                    && number.number().compareTo(BigDecimal.valueOf(to)) <= 0) {
-                found.add(number.number().doubleValue());
+            String expected = "a number from " + plain(from) + " to " + plain(to);
+            if (!(elements.get(i) instanceof Json.JsonNumber number)) {
+                wrongElement(name, i, elements.get(i), expected);
+            } else if (number.number().compareTo(BigDecimal.valueOf(from)) < 0
+                    || number.number().compareTo(BigDecimal.valueOf(to)) > 0) {
+                problems.add(
+                        number.place(),
+                        pointer(name) + "/" + i,
+                        "is " + shown(number.number()) + "; expected " + expected);
             } else {
-                wrongElement(name, i, elements.get(i), "a number from " + plain(from) + " to " + plain(to));
+                found.add(number.number().doubleValue());
             }
         }
         return found;
@@ -371,7 +394,8 @@ public final class Fields {
     }
 
     private static String shown(BigDecimal number) {
-        String text = number.precision() - number.scale() > 30 || number.scale() > 30
+        // As a long: the exponent may be as large as an int.
+        String text = (long) number.precision() - number.scale() > 30 || number.scale() > 30
                 ? number.toString()
                 : number.toPlainString();
         return text.length() > 40 ? text.substring(0, 40) + "..." : text;

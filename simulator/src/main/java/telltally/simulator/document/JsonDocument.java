@@ -20,6 +20,10 @@ public final class JsonDocument {
     private static final int LONGEST_TEXT = 20_000;
     private static final int LONGEST_NUMBER = 60;
 
+    /** What the parser adds for programmers: where its object came from, and which of its features to turn on. */
+    private static final List<String> JAVA_TALK =
+            List.of(" at [Source", " (start marker", ": enable `", " (not recognized as one since");
+
     private final JsonParser parser;
 
     private JsonDocument(JsonParser parser) {
@@ -36,27 +40,37 @@ public final class JsonDocument {
                 .streamReadConstraints(StreamReadConstraints.builder()
                         .maxNestingDepth(DEEPEST)
                         .maxStringLength(LONGEST_TEXT)
+                        .maxNameLength(LONGEST_TEXT)
                         .maxNumberLength(LONGEST_NUMBER)
                         .build())
                 .build();
         String file = source.name();
         // From text, not from bytes: from bytes the parser counts columns in bytes.
         try (JsonParser parser = factory.createParser(tools.jackson.core.ObjectReadContext.empty(), source.text())) {
-            JsonDocument document = new JsonDocument(parser);
+            return new JsonDocument(parser).only(file);
+        }
+    }
+
+    private Json only(String file) throws ProblemException {
+        try {
             JsonToken first = parser.nextToken();
             if (first == null) {
                 throw new ProblemException(Problem.of(file, "holds no JSON value"));
             }
-            Json value = document.value(first);
+            Json value = value(first);
             if (parser.nextToken() != null) {
                 throw new ProblemException(
-                        new Problem(file, document.tokenPlace(), "", "nothing may follow the end of the JSON value"));
+                        new Problem(file, tokenPlace(), "", "nothing may follow the end of the JSON value"));
             }
             return value;
         } catch (StreamConstraintsException e) {
-            throw new ProblemException(new Problem(file, place(e.getLocation()), "", tooMuch(e)));
+            // It bears no place of its own; the parser got as far as this.
+            throw new ProblemException(new Problem(file, place(parser.currentLocation()), "", tooMuch(e)));
         } catch (StreamReadException e) {
             throw new ProblemException(new Problem(file, place(e.getLocation()), "", told(e)));
+        } catch (NumberFormatException e) {
+            throw new ProblemException(
+                    new Problem(file, tokenPlace(), "", "a number has an exponent beyond those that are read"));
         }
     }
 
@@ -117,14 +131,18 @@ public final class JsonDocument {
         return "a text has more than " + LONGEST_TEXT + " characters, the most that is read";
     }
 
-    /** The parser's own words, first sentence only: what follows speaks of its Java objects. */
+    /** The parser's own words, without those for programmers. */
     private static String told(StreamReadException e) {
-        String message = String.valueOf(e.getOriginalMessage()).replaceAll("\\s+", " ");
-        int javaTalk = message.indexOf(" at [Source");
-        String words = javaTalk < 0 ? message : message.substring(0, javaTalk);
-        int startMarker = words.indexOf(" (start marker");
-        if (startMarker > 0) {
-            words = words.substring(0, startMarker);
+        String words = String.valueOf(e.getOriginalMessage()).replaceAll("\\s+", " ");
+        for (String javaTalk : JAVA_TALK) {
+            int from = words.indexOf(javaTalk);
+            words = from < 0 ? words : words.substring(0, from);
+        }
+        // The parser forgets the colon before some of its reasons.
+        words = words.replaceFirst("end-of-input(?=[A-Za-z])", "end-of-input: ");
+        String twice = "Duplicate Object property ";
+        if (words.startsWith(twice)) {
+            return words.substring(twice.length()) + " stands twice in one object; expected once";
         }
         return "is not JSON: " + (words.length() > 160 ? words.substring(0, 160) + "..." : words);
     }

@@ -8,17 +8,25 @@ package telltally.simulator.document;
  */
 public record Problem(String file, Place place, String field, String text) {
     private static final int QUOTED_AT_MOST = 60;
+    private static final int FIELD_AT_MOST = 200;
 
     /** A problem of a file as a whole. */
     public static Problem of(String file, String text) {
         return new Problem(file, Place.START, "", text);
     }
 
-    /** {@code file:line:column: field: text}; without the field where there is none. */
+    /**
+     * {@code file:line:column: field: text}; without the field where there is none. One line, whatever stood in the
+     * file: a name that the file gave to a field is shortened where it is very long.
+     */
     @Override
     public String toString() {
+        String shownField = field.length() > FIELD_AT_MOST ? field.substring(0, FIELD_AT_MOST) + "..." : field;
         String where = file + ":" + place.line() + ":" + place.column() + ": ";
-        return where + (field.isEmpty() ? "" : field + ": ") + text;
+        String told = where + (field.isEmpty() ? "" : shownField + ": ") + text;
+        StringBuilder line = new StringBuilder(told.length());
+        told.chars().forEach(letter -> line.append(breaksLine((char) letter) ? '?' : (char) letter));
+        return line.toString();
     }
 
     /** Input as it may be quoted in a problem: one line, no control characters, at most 60 characters. */
@@ -27,8 +35,17 @@ public record Problem(String file, Place place, String field, String text) {
         int shown = 0;
         for (int i = 0; i < input.length() && shown < QUOTED_AT_MOST; i++, shown++) {
             char letter = input.charAt(i);
-            text.append(Character.isISOControl(letter) || Character.isSurrogate(letter) ? '?' : letter);
+            text.append(breaksLine(letter) || Character.isSurrogate(letter) ? '?' : letter);
         }
         return text.append(input.length() > QUOTED_AT_MOST ? "...\"" : "\"").toString();
+    }
+
+    /** Control characters, Unicode's own line ends, and what turns the direction of the line round. */
+    private static boolean breaksLine(char letter) {
+        int type = Character.getType(letter);
+        return Character.isISOControl(letter)
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR
+                || type == Character.FORMAT;
     }
 }

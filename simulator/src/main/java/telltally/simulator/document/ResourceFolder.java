@@ -3,7 +3,7 @@ package telltally.simulator.document;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.URI;
+import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.file.FileSystem;
@@ -12,16 +12,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /** The JSON files of a folder that ships inside the program. */
 public final class ResourceFolder {
     private final String path;
+    private final ClassLoader loader;
 
     /** @param path from the root of the class path, such as {@code telltally/scenarios/formats} */
     public ResourceFolder(String path) {
+        this(path, ResourceFolder.class.getClassLoader());
+    }
+
+    ResourceFolder(String path, ClassLoader loader) {
         this.path = path;
+        this.loader = loader;
     }
 
     /**
@@ -31,16 +36,17 @@ public final class ResourceFolder {
      * @throws UncheckedIOException if the program's own file cannot be read
      */
     public List<TextFile> read() {
-        URL url = ResourceFolder.class.getClassLoader().getResource(path);
+        URL url = loader.getResource(path);
         if (url == null) {
             throw new IllegalStateException("the program was built without " + path);
         }
         try {
-            URI uri = url.toURI();
-            if (!"jar".equals(uri.getScheme())) {
-                return filesIn(Path.of(uri));
+            if (!(url.openConnection() instanceof JarURLConnection inside)) {
+                return filesIn(Path.of(url.toURI()));
             }
-            try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
+            Path jarFile = Path.of(inside.getJarFileURL().toURI());
+            // By path, not by address: of file systems by address there can be one only, and others may have it open.
+            try (FileSystem jar = FileSystems.newFileSystem(jarFile)) {
                 return filesIn(jar.getPath("/" + path));
             }
         } catch (IOException e) {

@@ -91,11 +91,12 @@ public record TextFile(String name, String text) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer out = CharBuffer.allocate(bytes.length);
         CoderResult result = decoder.decode(in, out, true);
-        String text = out.flip().toString();
+        String decoded = out.flip().toString();
+        String text = decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded;
         if (result.isError()) {
             throw new ProblemException(new Problem(name, placeAfter(text), "", "is not UTF-8 text"));
         }
-        return new TextFile(name, text.startsWith("\uFEFF") ? text.substring(1) : text);
+        return new TextFile(name, text);
     }
 
     private static Place placeAfter(String text) {

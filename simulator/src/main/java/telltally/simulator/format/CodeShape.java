@@ -69,16 +69,17 @@ public sealed interface CodeShape {
 
         @Override
         public Optional<String> refusal(String code) {
-            if (places.size() > 1 && code.length() != places.size()) {
-                return Optional.of("has " + code.length() + " digits; this format sends " + places.size());
+            boolean onePlace = places.size() == 1;
+            if (code.isEmpty() || (places.size() > 1 && code.length() != places.size())) {
+                return Optional.of("has " + code.length() + (code.length() == 1 ? " digit" : " digits")
+                        + "; this format sends " + places.size());
             }
             for (int i = 0; i < places.size(); i++) {
                 String digit = digit(code, i);
                 Map<String, Integer> counts = places.get(i).counts();
                 if (!counts.containsKey(digit)) {
-                    String where = places.size() == 1 ? "" : " at place " + (i + 1);
-                    return Optional.of("the digit " + digit + " cannot be sent" + where + "; this format sends "
-                            + String.join(" ", counts.keySet()));
+                    String what = onePlace ? "" : "the digit " + digit + " at place " + (i + 1) + " ";
+                    return Optional.of(what + "cannot be sent; this format sends " + String.join(" ", counts.keySet()));
                 }
             }
             return Optional.empty();

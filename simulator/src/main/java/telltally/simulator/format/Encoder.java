@@ -5,8 +5,10 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import telltally.simulator.format.CodeShape.Sign;
+import telltally.simulator.format.FlashFormat.Burst;
 import telltally.simulator.format.FlashFormat.NothingToReport;
 import telltally.simulator.format.FlashFormat.Sessions;
 import telltally.simulator.signal.Interval;
@@ -14,7 +16,7 @@ import telltally.simulator.signal.PulseTrain;
 
 /** Turns messages into pulses by the rules of one format. */
 public final class Encoder {
-    /** Dark time on the wire on either side of a fast list, so that no instrument takes it for part of the slow one. */
+    /** The gap on the wire on either side of a fast list, so that no instrument takes it for part of the slow one. */
     private static final long AROUND_BURST_NANOS = 1_000_000_000L;
 
     /** Even blinking does not end; a recording holds this many blinks for each loop of a list that it would hold. */
@@ -54,7 +56,7 @@ public final class Encoder {
     /** One recording under construction. */
     private final class Run {
         private final Pacing pacing;
-        private final SignalLine lamp = new SignalLine(format.gaps(), 1);
+        private final SignalLine lamp = new SignalLine(format, 1);
         private final List<PlacedBurst> bursts = new ArrayList<>();
         private final Map<Segment, List<String>> codes = new EnumMap<>(Segment.class);
 
@@ -64,17 +66,17 @@ public final class Encoder {
 
         void keyOn(Message.KeyOn keyOn, Sessions sessions) {
             segment(Segment.PRESENT, keyOn.present(), pacing.leadNanos());
-            lamp.dark(sessions.aroundSeparatorNanos());
+            lamp.gap(sessions.aroundSeparatorNanos());
             lamp.group(GroupKind.SEPARATOR, Segment.PRESENT, counted(sessions, sessions.separatorFlashes()));
             segment(Segment.STORED, keyOn.stored(), sessions.aroundSeparatorNanos());
         }
 
         void running(Message.Running running, Sessions sessions) {
-            lamp.dark(pacing.leadNanos());
+            lamp.gap(pacing.leadNanos());
             lamp.group(GroupKind.CYLINDERS, Segment.RUNNING, counted(sessions, running.cylinders() / 2));
             long testNanos = sessions.runningTestNanos();
             if (running.prompt()) {
-                lamp.dark(testNanos / 2);
+                lamp.gap(testNanos / 2);
                 lamp.group(GroupKind.PROMPT, Segment.RUNNING, counted(sessions, 1));
                 testNanos -= testNanos / 2;
             }
@@ -120,44 +122,39 @@ public final class Encoder {
             for (int time = 0; time < format.repeats().eachCodeTimes(); time++) {
                 if (line.listBegun()) {
                     boolean repeat = listBegins && time == 0;
-                    line.dark(
+                    line.gap(
                             repeat
                                     ? format.gaps().beforeRepeatNanos()
                                     : format.gaps().betweenCodesNanos());
                 }
-                format.leadIn().ifPresent(leadIn -> {
-                    line.lit(leadIn.litNanos());
-                    line.dark(leadIn.darkAfterNanos());
-                });
+                format.leadIn().ifPresent(leadIn -> line.leadIn(segment, leadIn));
                 line.group(kind, segment, format.shape().signs(code).orElseThrow());
             }
         }
 
-        /** Waits, with the fast list on the wire within that wait, then sends the slow one. */
+        /** Waits, with the fast list on the wire at the end of that wait, then sends the slow one. */
         private void sendAfter(long waitNanos, Consumer<SignalLine> sending) {
-            long darkNanos = waitNanos;
-            if (format.burst().isPresent()) {
-                SignalLine fast =
-                        new SignalLine(format.gaps(), format.burst().get().timesFaster());
-                sending.accept(fast);
-                PulseTrain pulses = fast.train();
-                bursts.add(new PlacedBurst(lamp.nowNanos() + AROUND_BURST_NANOS, pulses));
-                darkNanos = Math.max(waitNanos, pulses.endNanos() + 2 * AROUND_BURST_NANOS);
-            }
-            lamp.dark(darkNanos);
+            Optional<PulseTrain> fast = format.burst().flatMap(burst -> fastList(burst, sending));
+            long roomNanos = fast.map(pulses -> pulses.endNanos() + 2 * AROUND_BURST_NANOS)
+                    .orElse(0L);
+            lamp.gap(Math.max(waitNanos, roomNanos));
+            fast.ifPresent(pulses ->
+                    bursts.add(new PlacedBurst(lamp.nowNanos() - AROUND_BURST_NANOS - pulses.endNanos(), pulses)));
             lamp.beginList();
             sending.accept(lamp);
         }
 
+        /** Nothing, where nothing is sent. */
+        private Optional<PulseTrain> fastList(Burst burst, Consumer<SignalLine> sending) {
+            SignalLine line = new SignalLine(format, burst.timesFaster());
+            sending.accept(line);
+            return line.nowNanos() == 0 ? Optional.empty() : Optional.of(line.train());
+        }
+
         Transmission finish() {
-            lamp.dark(pacing.tailNanos());
+            lamp.gap(pacing.tailNanos());
             PulseTrain shown = lamp.train();
-            PulseTrain sent = withBursts(shown);
-            return new Transmission(
-                    format.restsLit() ? shown.inverted() : shown,
-                    format.restsLit() ? sent.inverted() : sent,
-                    lamp.groups(),
-                    codes);
+            return new Transmission(shown, withBursts(shown), lamp.groups(), codes);
         }
 
         /** Every burst lies within one gap of the slow train, since that is where it was made room for. */
@@ -167,7 +164,7 @@ public final class Encoder {
             for (Interval interval : slow.intervals()) {
                 while (next < bursts.size() && bursts.get(next).startNanos() < interval.endNanos()) {
                     PlacedBurst burst = bursts.get(next++);
-                    wire.dark(burst.startNanos() - wire.nowNanos());
+                    wire.stay(interval.lit(), burst.startNanos() - wire.nowNanos());
                     burst.pulses().intervals().forEach(each -> wire.stay(each.lit(), each.lengthNanos()));
                 }
                 wire.stay(interval.lit(), interval.endNanos() - wire.nowNanos());

@@ -27,8 +27,10 @@ public record FlashFormat(
         Optional<Burst> burst) {
 
     /**
-     * @param betweenDigitsNanos unused where a code has one place
-     * @param beforeRepeatNanos before the list, or the next sending of the same code, begins again
+     * @param withinDigitNanos never sent where no digit has more than one flash; shorter than all that is sent
+     * @param betweenDigitsNanos never sent where a code has one place
+     * @param betweenCodesNanos before the next code, and before the next sending of the same one
+     * @param beforeRepeatNanos before the list begins again
      */
     public record Gaps(
             long withinDigitNanos, long betweenDigitsNanos, long betweenCodesNanos, long beforeRepeatNanos) {}

@@ -1,9 +1,5 @@
 package telltally.simulator.format;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import telltally.simulator.document.Fields;
 import telltally.simulator.document.Problem;
@@ -16,16 +12,15 @@ import telltally.simulator.format.FlashFormat.LeadIn;
 import telltally.simulator.format.FlashFormat.NothingToReport;
 import telltally.simulator.format.FlashFormat.Repeats;
 import telltally.simulator.format.FlashFormat.Sessions;
-import telltally.simulator.signal.Seconds;
 
 /** Reads a flash format from its file and checks that what it says can be sent and told apart again. */
 public final class FormatReader {
     public static final String SCHEMA = "telltally/format/1";
 
-    private static final long SHORTEST_NANOS = 1_000_000L;
-    private static final long LONGEST_NANOS = 3_600_000_000_000L;
-    private static final int MOST_FLASHES = 40;
-    private static final int MOST_CODES = 100;
+    static final long SHORTEST_NANOS = 1_000_000L;
+    static final long LONGEST_NANOS = 3_600_000_000_000L;
+    static final int MOST_FLASHES = 40;
+    static final int MOST_CODES = 100;
 
     private final Fields file;
 
@@ -47,135 +42,20 @@ public final class FormatReader {
         String title = file.text("title");
         String notes = file.optionalText("notes").orElse("");
         boolean restsLit = file.flag("rests_lit", false);
-        Map<String, FlashKind> kinds = flashKinds();
-        CodeShape shape = shape(kinds);
+        CodeShapeReader flashes = new CodeShapeReader(file);
+        CodeShape shape = flashes.shape();
         Repeats repeats = repeats();
-        Optional<LeadIn> leadIn = leadIn();
+        Optional<LeadIn> leadIn = leadIn(flashes.longestFlashNanos());
         Gaps gaps = gaps(shape, repeats, leadIn.isPresent());
-        Optional<Sessions> sessions = sessions(kinds, gaps);
-        Optional<String> framingCode = code("framing_code", shape);
-        NothingToReport nothing = nothingToReport(shape, sessions.isPresent());
+        Optional<Sessions> sessions = sessions(flashes, gaps, repeats);
+        Optional<String> framingCode = file.optionalText("framing_code");
+        framingCode.ifPresent(code -> mustBeSendable(file, "framing_code", code, shape));
+        NothingToReport nothing = nothingToReport(shape, framingCode, sessions.isPresent());
         Optional<Burst> burst =
                 file.optionalObject("burst").map(each -> closed(each, new Burst(each.whole("times_faster", 2, 1000))));
         file.close();
         return new FlashFormat(
                 id, title, notes, restsLit, shape, gaps, repeats, leadIn, framingCode, nothing, sessions, burst);
-    }
-
-    private Map<String, FlashKind> flashKinds() {
-        Map<String, FlashKind> kinds = new LinkedHashMap<>();
-        file.object("flashes_s").ifPresent(flashes -> {
-            for (String name : flashes.names()) {
-                kinds.put(name, new FlashKind(name, flashes.nanos(name, SHORTEST_NANOS, LONGEST_NANOS)));
-            }
-            if (kinds.isEmpty()) {
-                flashes.problem("is empty; at least one flash with its seconds was expected");
-            }
-        });
-        if (kinds.isEmpty()) {
-            kinds.put("", new FlashKind("", SHORTEST_NANOS));
-        }
-        return kinds;
-    }
-
-    private CodeShape shape(Map<String, FlashKind> kinds) {
-        Optional<Fields> code = file.object("code");
-        if (code.isEmpty()) {
-            return new CodeShape.Counted(List.of());
-        }
-        Fields fields = code.get();
-        if (fields.has("places") == fields.has("signs")) {
-            fields.problem("either \"places\" (counted digits) or \"signs\" (a table of flashes) was expected");
-            fields.names();
-            return new CodeShape.Counted(List.of());
-        }
-        CodeShape shape = fields.has("places") ? counted(fields, kinds) : spelled(fields, kinds);
-        fields.close();
-        return shape;
-    }
-
-    private CodeShape counted(Fields code, Map<String, FlashKind> kinds) {
-        List<CodeShape.Place> places = new ArrayList<>();
-        List<Fields> all = code.objects("places");
-        for (Fields each : all) {
-            FlashKind flash = flash(each, kinds);
-            Map<String, Integer> counts = new LinkedHashMap<>();
-            if (each.has("counts")) {
-                each.object("counts").ifPresent(table -> {
-                    for (String digit : table.names()) {
-                        int count = table.whole(digit, 1, MOST_FLASHES);
-                        if (counts.containsValue(count)) {
-                            table.problem(digit, "has as many flashes as another digit; they could not be told apart");
-                        }
-                        if (digit.isEmpty() || (all.size() > 1 && digit.length() > 1)) {
-                            table.problem(digit, "is no single character; each of several places takes one");
-                        }
-                        counts.put(digit, count);
-                    }
-                });
-            } else {
-                int from = each.whole("from", 1, MOST_FLASHES);
-                int to = each.whole("to", 1, MOST_FLASHES);
-                if (to < from) {
-                    each.problem("to", "is " + to + "; expected at least " + from + ", where \"from\" begins");
-                }
-                if (all.size() > 1 && to > 9) {
-                    each.problem("to", "is " + to + "; each of several places takes one figure, 1 to 9");
-                }
-                for (int count = from; count <= to; count++) {
-                    counts.put(Integer.toString(count), count);
-                }
-            }
-            each.close();
-            if (counts.isEmpty()) {
-                counts.put("1", 1);
-            }
-            places.add(new CodeShape.Place(flash, counts));
-        }
-        if (all.isEmpty() && code.has("places")) {
-            code.problem("places", "is empty; at least one place was expected");
-        }
-        return new CodeShape.Counted(places);
-    }
-
-    private CodeShape spelled(Fields code, Map<String, FlashKind> kinds) {
-        Map<String, List<FlashKind>> table = new LinkedHashMap<>();
-        code.object("signs")
-                .ifPresent(signs -> signs.textsByName().forEach((sign, flashes) -> {
-                    List<FlashKind> row = new ArrayList<>();
-                    for (String name :
-                            flashes.chars().mapToObj(Character::toString).toList()) {
-                        FlashKind kind = kinds.get(name);
-                        if (kind == null) {
-                            signs.problem(
-                                    sign,
-                                    "names a flash " + Problem.quoted(name) + "; expected "
-                                            + String.join(" or ", kinds.keySet()) + " of /flashes_s");
-                            break;
-                        }
-                        row.add(kind);
-                    }
-                    if (sign.length() != 1) {
-                        signs.problem(sign, "is no single character; each sign is one");
-                    }
-                    if (table.containsValue(row) && !row.isEmpty()) {
-                        signs.problem(sign, "has the same flashes as another sign; they could not be told apart");
-                    }
-                    table.put(sign, row);
-                }));
-        return new CodeShape.Spelled(table, code.whole("longest", 1, MOST_CODES));
-    }
-
-    private FlashKind flash(Fields at, Map<String, FlashKind> kinds) {
-        String name = at.text("flash");
-        FlashKind kind = kinds.get(name);
-        if (kind == null && !name.isBlank()) {
-            at.problem(
-                    "flash",
-                    "is " + Problem.quoted(name) + "; expected " + String.join(" or ", kinds.keySet())
-                            + " of /flashes_s");
-        }
-        return kind == null ? kinds.values().iterator().next() : kind;
     }
 
     private Repeats repeats() {
@@ -187,7 +67,7 @@ public final class FormatReader {
         int each = fields.whole("each_code_times", 1, 20, 1);
         boolean loops = fields.flag("loops", false);
         if (loops && fields.has("list_times")) {
-            fields.problem("list_times", "a list that loops has no number of times");
+            fields.problem("list_times", "a list that loops has no number of times; expected either of them");
         }
         int times = fields.whole("list_times", 1, 20, 1);
         int most = fields.whole("most_codes", 1, MOST_CODES, MOST_CODES);
@@ -195,97 +75,79 @@ public final class FormatReader {
         return new Repeats(each, loops ? 0 : times, most);
     }
 
-    private Optional<LeadIn> leadIn() {
-        return file.optionalObject("lead_in")
-                .map(each -> closed(
-                        each,
-                        new LeadIn(
-                                each.nanos("lit_s", SHORTEST_NANOS, LONGEST_NANOS),
-                                each.nanos("dark_after_s", SHORTEST_NANOS, LONGEST_NANOS))));
+    private Optional<LeadIn> leadIn(long longestFlashNanos) {
+        return file.optionalObject("lead_in").map(each -> {
+            SaidLength lit = SaidLength.read(each, "lit_s", "the lead-in");
+            lit.mustExceed(
+                    SaidLength.known("the longest flash", longestFlashNanos),
+                    each,
+                    "the lead-in would be counted as a flash");
+            return closed(each, new LeadIn(lit.nanos(), each.nanos("dark_after_s", SHORTEST_NANOS, LONGEST_NANOS)));
+        });
     }
 
     private Gaps gaps(CodeShape shape, Repeats repeats, boolean announced) {
-        Optional<Fields> found = file.object("gaps");
-        if (found.isEmpty()) {
-            return new Gaps(1, 1, 1, 1);
-        }
-        Fields gaps = found.get();
-        long within = gaps.nanos("within_digit_s", SHORTEST_NANOS, LONGEST_NANOS);
-        boolean onePlace =
-                shape instanceof CodeShape.Counted counted && counted.places().size() == 1;
-        long digits = onePlace && !gaps.has("between_digits_s")
-                ? within
-                : gaps.nanos("between_digits_s", SHORTEST_NANOS, LONGEST_NANOS);
-        boolean oneCode = repeats.mostCodes() == 1 && repeats.eachCodeTimes() == 1;
-        Optional<Long> beforeRepeat = gaps.optionalNanos("before_repeat_s", SHORTEST_NANOS, LONGEST_NANOS);
-        long codes = oneCode && !gaps.has("between_codes_s") && beforeRepeat.isPresent()
-                ? beforeRepeat.get()
-                : gaps.nanos("between_codes_s", SHORTEST_NANOS, LONGEST_NANOS);
-        longer(gaps, "between_digits_s", digits, within, "within a digit", onePlace || flashesDiffer(shape), "digits");
-        longer(gaps, "between_codes_s", codes, digits, "between digits", announced, "codes");
-        gaps.close();
-        return new Gaps(within, digits, codes, beforeRepeat.orElse(codes));
+        return file.object("gaps")
+                .map(new GapsReader(shape, repeats, announced)::read)
+                .orElse(new Gaps(1, 1, 1, 1));
     }
 
-    /** Where the digits are told apart by the kind of their flashes, their gap need not do it. */
-    private static boolean flashesDiffer(CodeShape shape) {
-        return shape instanceof CodeShape.Counted counted
-                && counted.flashKinds().size() == counted.places().size();
-    }
-
-    private static void longer(
-            Fields gaps,
-            String name,
-            long nanos,
-            long thanNanos,
-            String than,
-            boolean anyway,
-            String whatRunsTogether) {
-        if (gaps.has(name) && nanos <= thanNanos && !anyway) {
-            gaps.problem(
-                    name,
-                    Seconds.text(nanos) + " is not longer than the gap " + than + " (" + Seconds.text(thanNanos) + "); "
-                            + whatRunsTogether + " would run together");
-        }
-    }
-
-    private Optional<Sessions> sessions(Map<String, FlashKind> kinds, Gaps gaps) {
+    private Optional<Sessions> sessions(CodeShapeReader flashes, Gaps gaps, Repeats repeats) {
         return file.optionalObject("sessions").map(each -> {
-            long around = each.nanos("around_separator_s", SHORTEST_NANOS, LONGEST_NANOS);
-            longer(
+            if (repeats.loops()) {
+                file.problem(
+                        "list",
+                        "loops; with \"sessions\" it would never come to the next segment; expected \"list_times\"");
+            }
+            SaidLength around = SaidLength.read(each, "around_separator_s", "the gap around the separator");
+            long listNanos = Math.max(gaps.betweenCodesNanos(), gaps.beforeRepeatNanos());
+            around.mustExceed(
+                    SaidLength.known("the longest gap between codes", listNanos),
                     each,
-                    "around_separator_s",
-                    around,
-                    gaps.betweenCodesNanos(),
-                    "between codes",
-                    false,
-                    "separator and codes");
-            long test = each.nanos("running_test_s", SHORTEST_NANOS, LONGEST_NANOS);
-            longer(each, "running_test_s", test, around, "around the separator", false, "cylinder flashes and codes");
+                    "separator and codes would run together");
+            SaidLength test = SaidLength.read(each, "running_test_s", "the running test");
+            test.mustExceed(around, each, "cylinder flashes and codes would run together");
             return closed(
                     each,
                     new Sessions(
                             each.whole("separator_flashes", 1, MOST_FLASHES),
-                            around,
-                            flash(each, kinds),
-                            test,
+                            around.nanos(),
+                            flashes.flash(each),
+                            test.nanos(),
                             each.whole("most_balance_flashes", 1, MOST_FLASHES)));
         });
     }
 
-    private NothingToReport nothingToReport(CodeShape shape, boolean segmented) {
+    private NothingToReport nothingToReport(CodeShape shape, Optional<String> framingCode, boolean segmented) {
         Optional<Fields> found = file.optionalObject("nothing_to_report");
-        if (found.isEmpty()) {
+        if (segmented && !found.map(each -> each.has("code")).orElse(false)) {
+            file.problem(
+                    "nothing_to_report",
+                    "a format with \"sessions\" needs a code that says there is nothing to report, such as"
+                            + " {\"code\": \"11\"}");
             return new NothingToReport.Dark();
         }
-        Fields fields = found.get();
-        if (fields.has("code")) {
-            String code = fields.text("code");
-            shape.refusal(code).ifPresent(reason -> fields.problem("code", Problem.quoted(code) + " " + reason));
-            return closed(fields, new NothingToReport.PassCode(code));
+        return found.map(each -> each.has("code") ? passCode(each, shape, framingCode) : blinking(each))
+                .orElse(new NothingToReport.Dark());
+    }
+
+    private static NothingToReport passCode(Fields fields, CodeShape shape, Optional<String> framingCode) {
+        if (fields.has("blink_on_s") || fields.has("blink_off_s")) {
+            fields.problem("says both a code and a blink; expected one of them");
+            return new NothingToReport.Dark();
         }
-        if (segmented) {
-            fields.problem("a format with segments needs a code that says there is nothing to report");
+        String code = fields.text("code");
+        mustBeSendable(fields, "code", code, shape);
+        if (framingCode.filter(code::equals).isPresent()) {
+            fields.problem("code", "is the framing code; a reader could not tell the two apart");
+        }
+        return closed(fields, new NothingToReport.PassCode(code));
+    }
+
+    private static NothingToReport blinking(Fields fields) {
+        if (!fields.has("blink_on_s") && !fields.has("blink_off_s")) {
+            fields.problem("says neither a code nor a blink; expected \"code\", or \"blink_on_s\" and \"blink_off_s\"");
+            return new NothingToReport.Dark();
         }
         return closed(
                 fields,
@@ -294,10 +156,10 @@ public final class FormatReader {
                         fields.nanos("blink_off_s", SHORTEST_NANOS, LONGEST_NANOS)));
     }
 
-    private Optional<String> code(String name, CodeShape shape) {
-        Optional<String> code = file.optionalText(name);
-        code.flatMap(shape::refusal).ifPresent(reason -> file.problem(name, Problem.quoted(code.get()) + " " + reason));
-        return code;
+    private static void mustBeSendable(Fields at, String name, String code, CodeShape shape) {
+        if (!code.isBlank()) {
+            shape.refusal(code).ifPresent(reason -> at.problem(name, Problem.quoted(code) + ": " + reason));
+        }
     }
 
     private static <T> T closed(Fields fields, T value) {

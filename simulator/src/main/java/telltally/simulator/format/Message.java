@@ -70,7 +70,10 @@ public sealed interface Message {
             return Optional.of("a code stands twice in one list; a list has each code once");
         }
         return codes.stream()
-                .flatMap(code -> format.refusal(code).map(reason -> code + ": " + reason).stream())
+                .flatMap(code -> format
+                        .refusal(code)
+                        .map(reason -> (code.isEmpty() ? "a code without digits" : code) + ": " + reason)
+                        .stream())
                 .findFirst();
     }
 }

@@ -9,7 +9,7 @@ public record SentGroup(GroupKind kind, Segment segment, String digits, List<Sen
         signs = List.copyOf(signs);
     }
 
-    /** One digit or sign with its flashes. */
+    /** One digit or sign with its flashes; where the lamp rests lit, these are dark. */
     public record SentSign(String text, List<Interval> flashes) {
         public SentSign {
             flashes = List.copyOf(flashes);

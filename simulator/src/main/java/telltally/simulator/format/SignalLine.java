@@ -4,21 +4,27 @@ import java.util.ArrayList;
 import java.util.List;
 import telltally.simulator.format.CodeShape.Sign;
 import telltally.simulator.format.FlashFormat.Gaps;
+import telltally.simulator.format.FlashFormat.LeadIn;
 import telltally.simulator.format.FlashFormat.NothingToReport;
 import telltally.simulator.format.SentGroup.SentSign;
 import telltally.simulator.signal.Interval;
 import telltally.simulator.signal.PulseTrain;
 
-/** Writes flashes and gaps one after the other, all of them faster by one factor, and remembers the groups. */
+/**
+ * Writes flashes and gaps one after the other, all of them faster by one factor, and remembers the groups. Where the
+ * lamp rests lit, a gap is light and a flash is an eclipse.
+ */
 final class SignalLine {
     private final Gaps gaps;
+    private final boolean restsLit;
     private final int timesFaster;
     private final PulseTrain.Builder pulses = PulseTrain.builder();
     private final List<SentGroup> groups = new ArrayList<>();
     private boolean listBegun;
 
-    SignalLine(Gaps gaps, int timesFaster) {
-        this.gaps = gaps;
+    SignalLine(FlashFormat format, int timesFaster) {
+        this.gaps = format.gaps();
+        this.restsLit = format.restsLit();
         this.timesFaster = timesFaster;
     }
 
@@ -36,19 +42,15 @@ final class SignalLine {
         return listBegun;
     }
 
-    void dark(long nanos) {
-        pulses.dark(nanos / timesFaster);
-    }
-
-    void lit(long nanos) {
-        pulses.lit(nanos / timesFaster);
+    void gap(long nanos) {
+        pulses.stay(restsLit, nanos / timesFaster);
     }
 
     void group(GroupKind kind, Segment segment, List<Sign> signs) {
         List<SentSign> sent = new ArrayList<>();
         for (Sign sign : signs) {
             if (!sent.isEmpty()) {
-                dark(gaps.betweenDigitsNanos());
+                gap(gaps.betweenDigitsNanos());
             }
             sent.add(sign(sign));
         }
@@ -62,12 +64,17 @@ final class SignalLine {
         List<Interval> flashes = new ArrayList<>();
         for (int i = 0; i < times; i++) {
             if (i > 0) {
-                dark(blinking.offNanos());
+                gap(blinking.offNanos());
             }
             flashes.add(flash(blinking.onNanos()));
         }
-        groups.add(new SentGroup(GroupKind.STEADY, segment, "", List.of(new SentSign("", flashes))));
-        listBegun = true;
+        steady(segment, flashes);
+    }
+
+    /** A light that is no flash of any code. */
+    void leadIn(Segment segment, LeadIn leadIn) {
+        steady(segment, List.of(flash(leadIn.litNanos())));
+        gap(leadIn.darkAfterNanos());
     }
 
     PulseTrain train() {
@@ -78,11 +85,16 @@ final class SignalLine {
         return groups;
     }
 
+    private void steady(Segment segment, List<Interval> flashes) {
+        groups.add(new SentGroup(GroupKind.STEADY, segment, "", List.of(new SentSign("", flashes))));
+        listBegun = true;
+    }
+
     private SentSign sign(Sign sign) {
         List<Interval> flashes = new ArrayList<>();
         for (FlashKind flash : sign.flashes()) {
             if (!flashes.isEmpty()) {
-                dark(gaps.withinDigitNanos());
+                gap(gaps.withinDigitNanos());
             }
             flashes.add(flash(flash.onNanos()));
         }
@@ -91,7 +103,7 @@ final class SignalLine {
 
     private Interval flash(long onNanos) {
         long startNanos = nowNanos();
-        lit(onNanos);
-        return new Interval(true, startNanos, nowNanos());
+        pulses.stay(!restsLit, onNanos / timesFaster);
+        return new Interval(!restsLit, startNanos, nowNanos());
     }
 }

@@ -1,5 +1,7 @@
 package telltally.simulator.recording;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import telltally.simulator.format.Segment;
@@ -14,6 +16,9 @@ import telltally.simulator.format.SentGroup;
  */
 public record Truth(String formatId, Map<Segment, List<String>> codes, List<SentGroup> groups) {
     public Truth {
+        EnumMap<Segment, List<String>> copy = new EnumMap<>(Segment.class);
+        codes.forEach((segment, list) -> copy.put(segment, List.copyOf(list)));
+        codes = Collections.unmodifiableMap(copy);
         groups = List.copyOf(groups);
     }
 }

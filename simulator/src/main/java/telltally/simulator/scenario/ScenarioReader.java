@@ -1,7 +1,6 @@
 package telltally.simulator.scenario;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import telltally.simulator.codelist.CodeList;
@@ -9,7 +8,6 @@ import telltally.simulator.codelist.CodeListCatalog;
 import telltally.simulator.codelist.CodeListReader;
 import telltally.simulator.document.Fields;
 import telltally.simulator.document.Fields.PlacedText;
-import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.Problems;
 import telltally.simulator.document.TextFile;
@@ -17,7 +15,7 @@ import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.FormatReader;
 import telltally.simulator.format.Message;
-import telltally.simulator.format.Segment;
+import telltally.simulator.scenario.References.Shelf;
 
 /** Reads a lesson from its file and checks that its format can send what it asks for. */
 public final class ScenarioReader {
@@ -25,13 +23,14 @@ public final class ScenarioReader {
 
     private static final int MOST_CYLINDERS = 12;
     private static final int MOST_LOOPS = 20;
+    private static final int USUAL_LOOPS = 2;
 
-    private final FormatCatalog formats;
-    private final CodeListCatalog codeLists;
+    private final Shelf<FlashFormat> formats;
+    private final Shelf<CodeList> codeLists;
 
     public ScenarioReader(FormatCatalog formats, CodeListCatalog codeLists) {
-        this.formats = formats;
-        this.codeLists = codeLists;
+        this.formats = new Shelf<>("format", formats::find, formats.ids(), FormatReader::read);
+        this.codeLists = new Shelf<>("code list", codeLists::find, codeLists.ids(), CodeListReader::read);
     }
 
     /** Reads with the formats and code lists that ship with Telltally. */
@@ -39,162 +38,62 @@ public final class ScenarioReader {
         return new ScenarioReader(FormatCatalog.shipped(), CodeListCatalog.shipped());
     }
 
-    /** @throws ProblemException with every problem of the file, and of a format or code list that it names as a file */
+    /**
+     * @throws ProblemException with every problem of the file, and after them those of a format or code list that it
+     *     names as a file
+     */
     public Scenario read(Path path) throws ProblemException {
-        Path folder = path.toAbsolutePath().getParent();
-        return read(TextFile.read(path, TextFile.DOCUMENT_BYTES), Optional.ofNullable(folder));
+        return read(TextFile.read(path, TextFile.DOCUMENT_BYTES), Optional.ofNullable(path.getParent()));
     }
 
     /**
-     * @param folder where files that the scenario names are looked for
-     * @throws ProblemException with every problem of the file
+     * @param folder where files that the scenario names are looked for; the working folder where it is empty
+     * @throws ProblemException as {@link #read(Path)}
      */
     public Scenario read(TextFile source, Optional<Path> folder) throws ProblemException {
         Problems problems = new Problems(source.name());
         Fields file = Fields.of(source, problems);
+        References references = new References(file, folder);
         file.schema(SCHEMA);
         String id = file.id("id");
         String title = file.text("title");
-        List<String> briefing =
-                file.texts("briefing").stream().map(PlacedText::text).toList();
+        List<String> briefing = briefing(file);
         String task = file.text("task");
-        Display display =
-                file.has("shown_by") ? file.choice("shown_by", List.of(Display.values()), Display::key) : Display.LAMP;
-        Optional<FlashFormat> format = format(file, folder);
-        Optional<CodeList> codeList = codeList(file, folder);
+        Optional<FlashFormat> format = references.find("format", file.text("format"), formats);
+        Optional<CodeList> codeList =
+                file.optionalText("code_list").flatMap(named -> references.find("code_list", named, codeLists));
         int cylinders = file.whole("cylinders", 2, MOST_CYLINDERS, 0);
         boolean prompt = file.flag("prompt", false);
-        int loops = file.whole("loops", 1, MOST_LOOPS, 2);
+        Display display = file.choice("shown_by", List.of(Display.values()), Display::key, Display.LAMP);
+        int loops = loops(file, format);
         Optional<Message> message = file.object("codes")
-                .flatMap(codes -> format.flatMap(
-                        known -> new MessageFields(codes, known, codeList, cylinders, prompt).message(file)));
+                .flatMap(codes -> new MessageReader(file, codes, format, codeList).read(cylinders, prompt));
         file.close();
-        problems.throwIfAny();
+        references.throwIfAny(problems);
         return new Scenario(
                 id, title, briefing, task, format.orElseThrow(), codeList, message.orElseThrow(), display, loops);
     }
 
-    private Optional<FlashFormat> format(Fields file, Optional<Path> folder) throws ProblemException {
-        String named = file.text("format");
-        if (named.isBlank()) {
-            return Optional.empty();
+    private static List<String> briefing(Fields file) {
+        int before = file.problems().count();
+        List<PlacedText> paragraphs = file.texts("briefing");
+        if (paragraphs.isEmpty() && file.problems().count() == before) {
+            file.problem("briefing", "is empty; at least one paragraph was expected");
         }
-        if (named.endsWith(".json")) {
-            return Optional.of(FormatReader.read(besides(folder, named)));
+        for (PlacedText paragraph : paragraphs) {
+            if (paragraph.text().isBlank()) {
+                file.problems().add(paragraph.place(), paragraph.pointer(), "is empty; a paragraph was expected");
+            }
         }
-        Optional<FlashFormat> format = formats.find(named);
-        if (format.isEmpty()) {
+        return paragraphs.stream().map(PlacedText::text).toList();
+    }
+
+    private static int loops(Fields file, Optional<FlashFormat> format) {
+        int loops = file.whole("loops", 1, MOST_LOOPS, USUAL_LOOPS);
+        if (file.has("loops") && format.isPresent() && !format.get().repeats().loops()) {
             file.problem(
-                    "format",
-                    "no format is called " + Problem.quoted(named) + "; expected " + String.join(", ", formats.ids())
-                            + " or a file ending in .json");
+                    "loops", "has no meaning here; the format " + format.get().id() + " does not loop");
         }
-        return format;
-    }
-
-    private Optional<CodeList> codeList(Fields file, Optional<Path> folder) throws ProblemException {
-        Optional<String> named = file.optionalText("code_list");
-        if (named.isEmpty() || named.get().isBlank()) {
-            return Optional.empty();
-        }
-        if (named.get().endsWith(".json")) {
-            return Optional.of(CodeListReader.read(besides(folder, named.get())));
-        }
-        Optional<CodeList> codeList = codeLists.find(named.get());
-        if (codeList.isEmpty()) {
-            file.problem(
-                    "code_list",
-                    "no code list is called " + Problem.quoted(named.get()) + "; expected "
-                            + String.join(", ", codeLists.ids()) + " or a file ending in .json");
-        }
-        return codeList;
-    }
-
-    private static TextFile besides(Optional<Path> folder, String named) throws ProblemException {
-        Path path = folder.map(each -> each.resolve(named)).orElse(Path.of(named));
-        return TextFile.read(path.normalize(), TextFile.DOCUMENT_BYTES);
-    }
-
-    /** The codes by segment, as the file gives them. */
-    private record MessageFields(
-            Fields codes, FlashFormat format, Optional<CodeList> codeList, int cylinders, boolean prompt) {
-
-        Optional<Message> message(Fields file) {
-            List<String> sessions = new ArrayList<>();
-            boolean keyOn = codes.has(Segment.PRESENT.key()) || codes.has(Segment.STORED.key());
-            if (keyOn) {
-                sessions.add("present and stored");
-            }
-            for (Segment segment : List.of(Segment.RUNNING, Segment.BALANCE, Segment.CODES)) {
-                if (codes.has(segment.key())) {
-                    sessions.add(segment.key());
-                }
-            }
-            if (sessions.size() != 1) {
-                codes.problem("holds " + (sessions.isEmpty() ? "no segment" : String.join(", ", sessions))
-                        + "; expected the codes of one test: present and stored, or running, or balance, or codes");
-                codes.names();
-                return Optional.empty();
-            }
-            Problems problems = codes.problems();
-            int before = problems.count();
-            Message message = keyOn ? keyOn() : other(file);
-            codes.close();
-            if (problems.count() > before) {
-                return Optional.empty();
-            }
-            message.refusal(format).ifPresent(codes::problem);
-            return Optional.of(message);
-        }
-
-        private Message keyOn() {
-            return new Message.KeyOn(list(Segment.PRESENT), list(Segment.STORED));
-        }
-
-        private Message other(Fields file) {
-            if (codes.has(Segment.RUNNING.key())) {
-                if (cylinders == 0) {
-                    file.problem("cylinders", "is missing; a running test opens with half the number of cylinders");
-                }
-                return new Message.Running(cylinders, prompt, list(Segment.RUNNING));
-            }
-            return codes.has(Segment.BALANCE.key()) ? balance() : new Message.Codes(list(Segment.CODES));
-        }
-
-        /** A balance result is a count; its last zero, where it is written, sends no flash. */
-        private Message balance() {
-            List<PlacedText> found = codes.texts(Segment.BALANCE.key());
-            String text = found.size() == 1 ? found.get(0).text() : "";
-            if (!text.matches("[1-9]0?")) {
-                codes.problem(
-                        Segment.BALANCE.key(),
-                        "expected one result: the flashes 1 to 9, with or without the zero that is written after them");
-                return new Message.Balance(1);
-            }
-            return new Message.Balance(text.charAt(0) - '0');
-        }
-
-        private List<String> list(Segment segment) {
-            List<String> list = new ArrayList<>();
-            for (PlacedText code : codes.optionalTexts(segment.key())) {
-                Problems problems = codes.problems();
-                String quoted = Problem.quoted(code.text());
-                Optional<String> refusal = format.refusal(code.text());
-                if (refusal.isPresent()) {
-                    problems.add(code.place(), code.pointer(), quoted + " " + refusal.get());
-                } else if (codeList.isPresent()
-                        && codeList.get().meaning(code.text()).isEmpty()) {
-                    problems.add(
-                            code.place(),
-                            code.pointer(),
-                            quoted + " is not in the code list "
-                                    + codeList.get().id());
-                } else if (list.contains(code.text())) {
-                    problems.add(code.place(), code.pointer(), quoted + " stands twice; a list has each code once");
-                }
-                list.add(code.text());
-            }
-            return list;
-        }
+        return loops;
     }
 }

@@ -1,5 +1,5 @@
 /**
- * Signals as files: edge CSV, sample CSV and value change dumps, written and read. What the signals mean
+ * Signals as files: edge CSV, sample CSV, value change dumps and sound, written and read. What the signals mean
  * belongs elsewhere.
  */
 @NullMarked

@@ -17,6 +17,8 @@ import telltally.simulator.signal.PulseTrain;
 @Domain(Trains.class)
 @Domain(DomainContext.Global.class)
 class ImpairmentProperties {
+    private static final FilamentLamp PANEL = FilamentLamp.of(Bulb.panel(), 12.6);
+
     @Property(tries = 2000)
     void every_impairment_gives_a_valid_train_and_the_same_one_again(
             @ForAll PulseTrain train, @ForAll("any") Impairment impairment, @ForAll long seed) {
@@ -60,16 +62,56 @@ class ImpairmentProperties {
     Arbitrary<Impairment> any() {
         Arbitrary<Double> share = Arbitraries.doubles().between(0, 1);
         Arbitrary<Long> nanos = Arbitraries.longs().between(0, 3 * Trains.SECOND);
-        return Arbitraries.oneOf(
+        Arbitrary<Long> some = Arbitraries.longs().between(1, 3 * Trains.SECOND);
+        Arbitrary<Finger> fingers =
+                Combinators.combine(nanos, nanos, share, share).as(Finger::new);
+        Arbitrary<Impairment> sender = Arbitraries.oneOf(
                 Arbitraries.doubles().between(0.1, 10).map(ClockScale::new),
+                Arbitraries.doubles().between(-1, 1).map(ClockDrift::new),
                 share.map(Jitter::new),
                 Combinators.combine(nanos, Arbitraries.integers().between(0, 50))
                         .as(ContactBounce::new));
+        Arbitrary<Impairment> observer = Arbitraries.oneOf(
+                share.map(MissedFlashes::new),
+                Combinators.combine(share, some, nanos)
+                        .as((p, least, more) -> new GhostFlashes(p, least, least + more)),
+                nanos.map(LateStart::new),
+                nanos.map(EarlyStop::new),
+                nanos.map(Glare::new),
+                Combinators.combine(Arbitraries.doubles().between(0, 5), nanos).as(LooseContact::new));
+        Arbitrary<Impairment> recorder = Arbitraries.oneOf(
+                Combinators.combine(
+                                Arbitraries.doubles().between(1, 100),
+                                Arbitraries.longs().between(1, 10_000_000))
+                        .as((rate, exposure) -> new CameraFrames(rate, exposure, 0.5)),
+                fingers.map(TapAlong::new),
+                Combinators.combine(fingers, some).as(ShortTaps::new));
+        Arbitrary<Impairment> instrument = Arbitraries.of(
+                PANEL,
+                FilamentLamp.of(Bulb.testLight(), 9),
+                Led.at(12),
+                MeterNeedle.standard(),
+                new MeterNeedle(1.43, 0.32, new Hysteresis(0.9, 0.95)),
+                new MeterNeedle(0.5, 3, new Hysteresis(0.5, 0.5)));
+        return Arbitraries.oneOf(sender, observer, recorder, instrument);
     }
 
     @Provide
     Arbitrary<Impairment> powerless() {
         return Arbitraries.of(
-                new ClockScale(1), new Jitter(0), new ContactBounce(0, 5), new ContactBounce(Trains.SECOND, 0));
+                new ClockScale(1),
+                new ClockDrift(0),
+                new Jitter(0),
+                new ContactBounce(0, 5),
+                new ContactBounce(Trains.SECOND, 0),
+                new MissedFlashes(0),
+                GhostFlashes.ofReflections(0),
+                new LateStart(0),
+                new EarlyStop(0),
+                new LooseContact(0, Trains.SECOND),
+                new LooseContact(5, 0),
+                new Glare(0),
+                Led.at(12),
+                new TapAlong(new Finger(0, 0, 0, 0)));
     }
 }

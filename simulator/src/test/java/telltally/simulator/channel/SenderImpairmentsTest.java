@@ -27,7 +27,7 @@ class SenderImpairmentsTest {
 
     @Test
     void jittered_lengths_are_normal_about_the_true_length() {
-        PulseTrain jittered = new Jitter(0.08).applyTo(Trains.flashes(1000), Chance.of(2));
+        PulseTrain jittered = new Jitter(0.08).applyTo(Trains.flashes(10_000), Chance.of(2));
         double[] lengths = jittered.intervals().subList(1, jittered.edgeCount()).stream()
                 .mapToDouble(Interval::lengthNanos)
                 .toArray();

@@ -1,0 +1,8 @@
+package telltally.simulator.vehicle;
+
+/** What the selector or lever says. */
+public enum Gear {
+    PARK,
+    NEUTRAL,
+    ENGAGED
+}
