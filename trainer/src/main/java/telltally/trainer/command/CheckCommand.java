@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import telltally.decoder.score.SeedSetReader;
 import telltally.simulator.codelist.CodeListReader;
 import telltally.simulator.document.Json;
 import telltally.simulator.document.JsonDocument;
@@ -65,6 +66,7 @@ final class CheckCommand implements Callable<Integer> {
         checks.put(ScenarioReader.SCHEMA, scenarios::read);
         checks.put(FormatReader.SCHEMA, path -> FormatReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
         checks.put(CodeListReader.SCHEMA, path -> CodeListReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
+        checks.put(SeedSetReader.SCHEMA, SeedSetReader::read);
         return checks;
     }
 
