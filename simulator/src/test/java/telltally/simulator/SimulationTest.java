@@ -18,6 +18,7 @@ import telltally.simulator.format.Message;
 import telltally.simulator.format.Segment;
 import telltally.simulator.recording.Recording;
 import telltally.simulator.recording.TruthJson;
+import telltally.simulator.scenario.Content;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.simulator.signal.Seconds;
@@ -35,7 +36,7 @@ class SimulationTest {
                 "Count.",
                 format,
                 Optional.empty(),
-                message,
+                new Content.Outright(message),
                 Display.LAMP,
                 loops);
     }
@@ -102,7 +103,7 @@ class SimulationTest {
                 one.task(),
                 one.format(),
                 one.codeList(),
-                one.message(),
+                one.content(),
                 one.display(),
                 one.loops());
         assertThat(LongStream.range(0, 10))

@@ -76,6 +76,11 @@ public final class Fields {
         return List.copyOf(object.members().keySet());
     }
 
+    /** Members that cannot be read because something else is missing: they count as asked for. */
+    public void skip(String... names) {
+        asked.addAll(List.of(names));
+    }
+
     /** Tells of a member. */
     public void problem(String name, String text) {
         problems.add(place(name), pointer(name), text);

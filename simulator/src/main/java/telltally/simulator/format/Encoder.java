@@ -46,6 +46,28 @@ public final class Encoder {
         return run.finish();
     }
 
+    /**
+     * The list of one segment alone, repeated as the format says, as a controller sends it within a longer test.
+     *
+     * @throws IllegalArgumentException if the format cannot send one of the codes
+     */
+    public Transmission encodeList(Segment segment, List<String> codes, Pacing pacing) {
+        codes.forEach(code -> format.shape().refusal(code).ifPresent(reason -> {
+            throw new IllegalArgumentException(code + ": " + reason);
+        }));
+        Run run = new Run(pacing);
+        run.segment(segment, codes, pacing.leadNanos());
+        return run.finish();
+    }
+
+    /** One lone group of flashes that is no code: cylinder flashes, a prompt. */
+    public Transmission encodeCount(GroupKind kind, Segment segment, int flashes, Pacing pacing) {
+        Run run = new Run(pacing);
+        run.lamp.gap(pacing.leadNanos());
+        run.lamp.group(kind, segment, run.counted(sessions(), flashes));
+        return run.finish();
+    }
+
     private Sessions sessions() {
         return format.sessions().orElseThrow();
     }

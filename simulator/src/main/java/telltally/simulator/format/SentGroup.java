@@ -14,6 +14,24 @@ public record SentGroup(GroupKind kind, Segment segment, String digits, List<Sen
         public SentSign {
             flashes = List.copyOf(flashes);
         }
+
+        SentSign later(long nanos) {
+            return new SentSign(
+                    text,
+                    flashes.stream()
+                            .map(flash ->
+                                    new Interval(flash.lit(), flash.startNanos() + nanos, flash.endNanos() + nanos))
+                            .toList());
+        }
+    }
+
+    /** The same group sent later by so much. */
+    public SentGroup later(long nanos) {
+        return new SentGroup(
+                kind,
+                segment,
+                digits,
+                signs.stream().map(sign -> sign.later(nanos)).toList());
     }
 
     public long startNanos() {

@@ -4,7 +4,11 @@ package telltally.simulator.scenario;
 public enum Display {
     LAMP("lamp"),
     SOUNDER("sounder"),
-    LAMP_AND_SOUNDER("lamp-and-sounder");
+    LAMP_AND_SOUNDER("lamp-and-sounder"),
+    /** A lamp from battery positive to the self-test output, where the dash lamp does not work. */
+    TEST_LIGHT("test-light"),
+    /** An analogue voltmeter in the same place: its needle sweeps. */
+    METER("meter");
 
     private final String key;
 

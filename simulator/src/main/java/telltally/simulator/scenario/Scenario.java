@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import telltally.simulator.codelist.CodeList;
 import telltally.simulator.format.FlashFormat;
-import telltally.simulator.format.Message;
 
 /**
  * One lesson.
@@ -12,6 +11,7 @@ import telltally.simulator.format.Message;
  * @param briefing what the learner is told before the first flash, a text for each paragraph
  * @param task what the learner is asked to do, in one sentence
  * @param codeList what the codes mean; empty for pure counting
+ * @param content what is sent
  * @param loops how often a looping list is sent
  */
 public record Scenario(
@@ -21,7 +21,7 @@ public record Scenario(
         String task,
         FlashFormat format,
         Optional<CodeList> codeList,
-        Message message,
+        Content content,
         Display display,
         int loops) {
     public Scenario {

@@ -14,7 +14,6 @@ import telltally.simulator.document.TextFile;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.FormatReader;
-import telltally.simulator.format.Message;
 import telltally.simulator.scenario.References.Shelf;
 
 /** Reads a lesson from its file and checks that its format can send what it asks for. */
@@ -62,16 +61,25 @@ public final class ScenarioReader {
         Optional<FlashFormat> format = references.find("format", file.text("format"), formats);
         Optional<CodeList> codeList =
                 file.optionalText("code_list").flatMap(named -> references.find("code_list", named, codeLists));
-        int cylinders = file.whole("cylinders", 2, MOST_CYLINDERS, 0);
+        boolean caused = file.has("vehicle");
+        int cylinders = caused ? 0 : file.whole("cylinders", 2, MOST_CYLINDERS, 0);
         boolean prompt = file.flag("prompt", false);
         Display display = file.choice("shown_by", List.of(Display.values()), Display::key, Display.LAMP);
         int loops = loops(file, format);
-        Optional<Message> message = file.object("codes")
-                .flatMap(codes -> new MessageReader(file, codes, format, codeList).read(cylinders, prompt));
+        Optional<? extends Content> content = caused
+                ? new CauseReader(file, format, codeList).read(display, prompt)
+                : outright(file, format, codeList, cylinders, prompt);
         file.close();
         references.throwIfAny(problems);
         return new Scenario(
-                id, title, briefing, task, format.orElseThrow(), codeList, message.orElseThrow(), display, loops);
+                id, title, briefing, task, format.orElseThrow(), codeList, content.orElseThrow(), display, loops);
+    }
+
+    private static Optional<Content.Outright> outright(
+            Fields file, Optional<FlashFormat> format, Optional<CodeList> codeList, int cylinders, boolean prompt) {
+        return file.object("codes")
+                .flatMap(codes -> new MessageReader(file, codes, format, codeList).read(cylinders, prompt))
+                .map(Content.Outright::new);
     }
 
     private static List<String> briefing(Fields file) {
@@ -90,7 +98,11 @@ public final class ScenarioReader {
 
     private static int loops(Fields file, Optional<FlashFormat> format) {
         int loops = file.whole("loops", 1, MOST_LOOPS, USUAL_LOOPS);
-        if (file.has("loops") && format.isPresent() && !format.get().repeats().loops()) {
+        if (file.has("loops") && file.has("vehicle")) {
+            file.problem("loops", "has no meaning here; with a vehicle the list loops until the key is off");
+        } else if (file.has("loops")
+                && format.isPresent()
+                && !format.get().repeats().loops()) {
             file.problem(
                     "loops", "has no meaning here; the format " + format.get().id() + " does not loop");
         }

@@ -76,6 +76,13 @@ public final class PulseTrain {
         return litAtStart ^ (edgesBy % 2 == 1);
     }
 
+    /** The first edge after an instant; {@code Long.MAX_VALUE} where there is none. */
+    public long nextEdgeAfter(long atNanos) {
+        int found = Arrays.binarySearch(edgesNanos, atNanos);
+        int next = found >= 0 ? found + 1 : -found - 1;
+        return next < edgesNanos.length ? edgesNanos[next] : Long.MAX_VALUE;
+    }
+
     /** How long the level was lit within a window, which may reach beyond the train: levels there count as dark. */
     public long litNanosBetween(long fromNanos, long toNanos) {
         long from = Math.max(0, fromNanos);

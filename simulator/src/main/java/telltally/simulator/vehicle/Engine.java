@@ -28,7 +28,8 @@ public final class Engine {
     private double firedAtSeconds;
     private double nextAtSeconds;
     private double cycleStartSeconds;
-    private Coast coast;
+    private double firedSpeed;
+    private double torque;
 
     /**
      * Starts at instant 0, just after a firing, with the controller holding the idle speed.
@@ -50,8 +51,8 @@ public final class Engine {
         this.loadNewtonMetres = requireLoad(loadNewtonMetres);
         double learnt = make.wattsToHold(startRpm, loadNewtonMetres) / make.fullAirWatts();
         this.idle = new IdleControl(make, make.idleRpm(), learnt);
-        this.coast = coastFrom(startRpm / EngineMake.RPM_PER_RADIAN_PER_SECOND);
-        this.nextAtSeconds = coast.secondsToTurn(intervalRadians);
+        beginCoast(startRpm / EngineMake.RPM_PER_RADIAN_PER_SECOND);
+        this.nextAtSeconds = coast().secondsToTurn(intervalRadians);
     }
 
     /** The engine of a vehicle, idling in these conditions. */
@@ -77,12 +78,12 @@ public final class Engine {
 
     /** Of the crankshaft at this instant, with the ripple of single firings; see the trace for means. */
     public double speedRpm() {
-        return Math.max(0, coast.speedAfter(sinceFiringSeconds())) * EngineMake.RPM_PER_RADIAN_PER_SECOND;
+        return Math.max(0, coast().speedAfter(sinceFiringSeconds())) * EngineMake.RPM_PER_RADIAN_PER_SECOND;
     }
 
     /** How far the crankshaft has turned since instant 0. Mean speeds over any span follow from it. */
     public double crankRadians() {
-        return firings * intervalRadians + coast.radiansAfter(sinceFiringSeconds());
+        return firings * intervalRadians + coast().radiansAfter(sinceFiringSeconds());
     }
 
     /** How often a cylinder had its turn to fire, cut ones included. */
@@ -162,7 +163,7 @@ public final class Engine {
 
     private void fire() {
         double waited = nextAtSeconds - firedAtSeconds;
-        double before = coast.speedAfter(waited);
+        double before = coast().speedAfter(waited);
         int turn = (int) (firings % firingOrder.length);
         double energy = firingJoules(firingOrder[turn], waited, before);
         firings++;
@@ -170,8 +171,8 @@ public final class Engine {
         if (turn == firingOrder.length - 1) {
             endCycle();
         }
-        coast = coastFrom(Math.sqrt(before * before + 2 * energy / make.inertia()));
-        nextAtSeconds = firedAtSeconds + coast.secondsToTurn(intervalRadians);
+        beginCoast(Math.sqrt(before * before + 2 * energy / make.inertia()));
+        nextAtSeconds = firedAtSeconds + coast().secondsToTurn(intervalRadians);
     }
 
     /** The variation is drawn for silent cylinders too, so that cutting one leaves the others' firings as they were. */
@@ -194,15 +195,20 @@ public final class Engine {
         idle.cycleEnded(meanRpm, seconds);
     }
 
-    private Coast coastFrom(double radiansPerSecond) {
-        double torque = make.constantFriction() + loadNewtonMetres;
-        return new Coast(radiansPerSecond, make.inertia(), torque, make.linearFriction());
+    private void beginCoast(double radiansPerSecond) {
+        firedSpeed = radiansPerSecond;
+        torque = make.constantFriction() + loadNewtonMetres;
+    }
+
+    /** Made anew each time it is asked: it never outlives the asking, so it costs no memory. */
+    private Coast coast() {
+        return new Coast(firedSpeed, make.inertia(), torque, make.linearFriction());
     }
 
     /** No longer than until a stalling crankshaft stands: friction does not turn it back. */
     private double sinceFiringSeconds() {
         double seconds = nowNanos / NANOS - firedAtSeconds;
-        return stalled() ? Math.min(seconds, coast.secondsToStand()) : seconds;
+        return stalled() ? Math.min(seconds, coast().secondsToStand()) : seconds;
     }
 
     private static double requireLoad(double newtonMetres) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.TextFile;
+import telltally.simulator.format.Segment;
 
 class CodeListReaderTest {
     private static final String GOOD = """
@@ -107,10 +108,44 @@ class CodeListReaderTest {
                         "",
                         "8:5: /codes/1/meaning: is missing; expected a text"),
                 bad(
+                        "an empty set_by",
+                        "\"door open\"}",
+                        "\"door open\", \"set_by\": []}",
+                        "7:53: /codes/0/set_by: is empty; expected at least one condition, or no \"set_by\""),
+                bad(
+                        "a condition that is no name",
+                        "\"door open\"}",
+                        "\"door open\", \"set_by\": [{\"condition\": \"Door\", \"in\": [\"codes\"]}]}",
+                        "7:68: /codes/0/set_by/0/condition: is \"Door\"; expected small letters, figures and single"
+                                + " hyphens"),
+                bad(
+                        "a condition in no segment",
+                        "\"door open\"}",
+                        "\"door open\", \"set_by\": [{\"condition\": \"door\", \"in\": []}]}",
+                        "7:82: /codes/0/set_by/0/in: is empty; expected at least one segment that tells of the"
+                                + " condition"),
+                bad(
+                        "a segment that tells of no condition",
+                        "\"door open\"}",
+                        "\"door open\", \"set_by\": [{\"condition\": \"door\", \"in\": [\"balance\"]}]}",
+                        "7:83: /codes/0/set_by/0/in/0: is \"balance\"; expected \"present\", \"stored\", \"running\" or"
+                                + " \"codes\", each once"),
+                bad(
+                        "a segment twice",
+                        "\"door open\"}",
+                        "\"door open\", \"set_by\": [{\"condition\": \"door\", \"in\": [\"codes\", \"codes\"]}]}",
+                        "7:92: /codes/0/set_by/0/in/1: is \"codes\"; expected \"present\", \"stored\", \"running\" or"
+                                + " \"codes\", each once"),
+                bad(
+                        "a mistyped field of a condition",
+                        "\"door open\"}",
+                        "\"door open\", \"set_by\": [{\"condition\": \"door\", \"in\": [\"codes\"], \"at\": 1}]}",
+                        "7:93: /codes/0/set_by/0/at: is not known here; expected one of condition, in"),
+                bad(
                         "a mistyped field of a code",
                         "\"door open\"}",
                         "\"door open\", \"see\": \"\"}",
-                        "7:43: /codes/0/see: is not known here; expected one of code, meaning"));
+                        "7:43: /codes/0/see: is not known here; expected one of code, meaning," + " set_by"));
     }
 
     @ParameterizedTest
@@ -135,6 +170,21 @@ class CodeListReaderTest {
         assertThat(list.notes()).isEqualTo("Invented.");
         assertThat(list.meanings()).containsExactly(entry("7", "door open"), entry("3", "door jammed"));
         assertThat(list.meaning("4")).isEmpty();
+    }
+
+    @Test
+    void conditions_set_codes_in_the_segments_that_tell_of_them_in_the_order_of_the_list() throws ProblemException {
+        CodeList list = read(GOOD.replace(
+                        "\"door open\"}",
+                        "\"door open\", \"set_by\": [{\"condition\": \"cold\", \"in\": [\"stored\", \"codes\"]},"
+                                + " {\"condition\": \"wet\", \"in\": [\"codes\"]}]}")
+                .replace(
+                        "\"door jammed\"}",
+                        "\"door jammed\", \"set_by\": [{\"condition\": \"wet\", \"in\": [\"codes\"]}]}"));
+        assertThat(list.codesFor(List.of("wet", "cold"), Segment.CODES)).containsExactly("7", "3");
+        assertThat(list.codesFor(List.of("cold"), Segment.STORED)).containsExactly("7");
+        assertThat(list.codesFor(List.of("wet"), Segment.STORED)).isEmpty();
+        assertThat(list.codesFor(List.of("dry"), Segment.CODES)).isEmpty();
     }
 
     @Test

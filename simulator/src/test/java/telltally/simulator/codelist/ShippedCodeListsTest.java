@@ -2,8 +2,10 @@ package telltally.simulator.codelist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -11,6 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
+import telltally.simulator.selftest.Bench;
+import telltally.simulator.vehicle.DetectableConditions;
+import telltally.simulator.vehicle.Transmission;
+import telltally.simulator.vehicle.UsualVehicle;
 
 class ShippedCodeListsTest {
     private static final CodeListCatalog LISTS = CodeListCatalog.shipped();
@@ -94,6 +100,27 @@ class ShippedCodeListsTest {
             case '9' -> Optional.of(new String[] {"too high"});
             default -> Optional.empty();
         };
+    }
+
+    @ParameterizedTest
+    @CsvSource({"plank, 15", "trestle, 15", "ladder, 9", "burner, 2"})
+    void every_condition_is_one_that_a_usual_vehicle_can_detect(String id, int codesSet) {
+        Set<String> detectable = new LinkedHashSet<>(Set.of(Bench.PROMPT_NOT_ANSWERED));
+        for (Transmission transmission : Transmission.values()) {
+            DetectableConditions.of(UsualVehicle.of(4, transmission))
+                    .forEach(condition -> detectable.add(condition.name()));
+        }
+        assertThat(list(id).rules()).allMatch(rule -> detectable.contains(rule.condition()));
+        assertThat(list(id).rules().stream().map(CodeList.Rule::code).distinct().count())
+                .isGreaterThanOrEqualTo(codesSet);
+    }
+
+    @Test
+    void every_condition_of_an_engine_but_those_of_no_fault_sets_a_code_of_the_plank() {
+        Set<String> used = new LinkedHashSet<>();
+        list("plank").rules().forEach(rule -> used.add(rule.condition()));
+        assertThat(DetectableConditions.of(UsualVehicle.of(4, Transmission.AUTOMATIC)))
+                .allMatch(condition -> used.contains(condition.name()));
     }
 
     private static CodeList list(String id) {

@@ -18,15 +18,19 @@ import telltally.simulator.format.FormatReader;
 /** The examples of the guide beside the lessons are ones that work. */
 class InstructorGuideTest {
     @Test
-    void the_example_of_a_lesson_of_a_format_and_of_a_code_list_can_be_read() throws IOException, ProblemException {
+    void the_examples_of_a_lesson_a_story_a_format_and_a_code_list_can_be_read() throws IOException, ProblemException {
         List<TextFile> examples = examples();
-        assertThat(examples).hasSize(3);
+        assertThat(examples).hasSize(4);
         assertThat(ScenarioReader.shipped()
                         .read(examples.get(0), Optional.empty())
                         .id())
                 .isEqualTo("my-first-lesson");
-        assertThat(FormatReader.read(examples.get(1)).id()).isEqualTo("my-format");
-        assertThat(CodeListReader.read(examples.get(2)).id()).isEqualTo("my-list");
+        assertThat(ScenarioReader.shipped()
+                        .read(examples.get(1), Optional.empty())
+                        .id())
+                .isEqualTo("my-first-story");
+        assertThat(FormatReader.read(examples.get(2)).id()).isEqualTo("my-format");
+        assertThat(CodeListReader.read(examples.get(3)).id()).isEqualTo("my-list");
     }
 
     private static List<TextFile> examples() throws IOException {

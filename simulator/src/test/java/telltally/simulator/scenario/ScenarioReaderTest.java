@@ -139,7 +139,8 @@ class ScenarioReaderTest {
                         "a display that is none",
                         "\"task\"",
                         "\"shown_by\": \"bell\", \"task\"",
-                        "6:15: /shown_by: is \"bell\"; expected \"lamp\" or \"sounder\" or \"lamp-and-sounder\""));
+                        "6:15: /shown_by: is \"bell\"; expected \"lamp\" or \"sounder\" or \"lamp-and-sounder\""
+                                + " or \"test-light\" or \"meter\""));
     }
 
     private static Stream<BadFile> referenceBadFiles() {
@@ -363,7 +364,8 @@ class ScenarioReaderTest {
             assertThat(scenario.task()).isEqualTo("Count.");
             assertThat(scenario.format().id()).isEqualTo("pair-even");
             assertThat(scenario.codeList().orElseThrow().id()).isEqualTo("yard");
-            assertThat(scenario.message()).isEqualTo(new Message.KeyOn(List.of("41"), List.of()));
+            assertThat(((Content.Outright) scenario.content()).message())
+                    .isEqualTo(new Message.KeyOn(List.of("41"), List.of()));
             assertThat(scenario.display()).isEqualTo(Display.LAMP);
             assertThat(scenario.loops()).isEqualTo(2);
         }
@@ -389,7 +391,8 @@ class ScenarioReaderTest {
         void may_hold_a_running_test_with_a_prompt() throws ProblemException {
             Scenario scenario =
                     read(GOOD.replace(CODES, "\"cylinders\": 6, \"prompt\": true, \"codes\": {\"running\": [\"41\"]}"));
-            assertThat(scenario.message()).isEqualTo(new Message.Running(6, true, List.of("41")));
+            assertThat(((Content.Outright) scenario.content()).message())
+                    .isEqualTo(new Message.Running(6, true, List.of("41")));
         }
 
         @Test
@@ -400,7 +403,7 @@ class ScenarioReaderTest {
         @Test
         void may_report_nine_for_an_engine_with_fewer_cylinders() throws ProblemException {
             Scenario scenario = read(GOOD.replace(CODES, "\"cylinders\": 4, \"codes\": {\"balance\": [\"9\"]}"));
-            assertThat(scenario.message()).isEqualTo(new Message.Balance(9));
+            assertThat(((Content.Outright) scenario.content()).message()).isEqualTo(new Message.Balance(9));
         }
 
         @Test
@@ -412,7 +415,8 @@ class ScenarioReaderTest {
         }
 
         private Message message(String codes) throws ProblemException {
-            return read(GOOD.replace(CODES, "\"codes\": " + codes)).message();
+            Content content = read(GOOD.replace(CODES, "\"codes\": " + codes)).content();
+            return ((Content.Outright) content).message();
         }
     }
 

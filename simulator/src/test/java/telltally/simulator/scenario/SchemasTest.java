@@ -89,7 +89,7 @@ class SchemasTest {
         void every_shipped_lesson_is_valid() {
             List<TextFile> lessons = shipped("lessons");
             assertThat(lessons)
-                    .hasSize(18)
+                    .hasSize(50)
                     .allSatisfy(
                             lesson -> assertThat(errors(schema, lesson.text())).isEmpty());
         }
@@ -99,6 +99,71 @@ class SchemasTest {
             assertThat(errors(schema, GOOD)).isEmpty();
             assertThat(ScenarioReader.shipped().read(new TextFile("good.json", GOOD), Optional.empty()))
                     .isNotNull();
+        }
+
+        private static final String STORY = """
+                {"schema": "telltally/scenario/1", "id": "yard", "title": "Yard", "briefing": ["It coughs."],
+                 "task": "Count.", "format": "pair-even", "code_list": "plank",
+                 "vehicle": {"cylinders": 4, "transmission": "manual", "firing_order": [1, 2, 4, 3],
+                  "weak": [{"cylinder": 2, "strength": 0.3, "cause": "fuel"}]},
+                 "conditions": {"coolant_c": 20, "gear": "neutral"},
+                 "faults": [{"circuit": "coolant", "fault": "high-resistance", "place": "signal-wire", "ohms": 900},
+                  {"circuit": "air", "fault": "open", "when": "wiggled", "connector": "air-sensor"},
+                  {"circuit": "throttle", "fault": "drifted", "share": 0.2, "when": "recurring", "period_s": 9, "length_s": 1}],
+                 "acts": [{"at_s": 1, "act": "key-on"}, {"at_s": 2, "act": "throttle", "to": "floor"},
+                  {"at_s": 3, "act": "gear", "gear": "engaged"}, {"at_s": 4, "act": "wiggle", "connector": "air-sensor", "for_s": 3},
+                  {"at_s": 8, "act": "clutch", "down": true}, {"at_s": 9, "act": "air-conditioning", "on": true}]}
+                """;
+
+        @Test
+        void the_good_story_is_accepted_by_schema_and_reader() throws ProblemException {
+            assertThat(errors(schema, STORY)).isEmpty();
+            assertThat(ScenarioReader.shipped().read(new TextFile("good.json", STORY), Optional.empty()))
+                    .isNotNull();
+        }
+
+        static Stream<String> badStories() {
+            return Stream.of(
+                    STORY.replace("\"code_list\": \"plank\",", ""),
+                    STORY.replace("\"cylinders\": 4", "\"cylinders\": 13"),
+                    STORY.replace("\"cylinders\": 4, ", ""),
+                    STORY.replace("\"manual\"", "\"sledge\""),
+                    STORY.replace("[1, 2, 4, 3]", "[1, 2, 4, 4]"),
+                    STORY.replace("0.3", "1"),
+                    STORY.replace("\"fuel\"", "\"luck\""),
+                    STORY.replace("\"coolant_c\": 20", "\"coolant_c\": 200"),
+                    STORY.replace("\"coolant_c\": 20", "\"coolant_k\": 20"),
+                    STORY.replace("\"neutral\"", "\"reverse\""),
+                    STORY.replace(", \"ohms\": 900", ""),
+                    STORY.replace("\"ohms\": 900", "\"ohms\": 0"),
+                    STORY.replace("\"fault\": \"open\"", "\"fault\": \"broken\""),
+                    STORY.replace("\"signal-wire\"", "\"somewhere\""),
+                    STORY.replace(", \"connector\": \"air-sensor\"}", "}"),
+                    STORY.replace("\"fault\": \"open\"", "\"fault\": \"open\", \"ohms\": 3"),
+                    STORY.replace("\"wiggled\"", "\"always\""),
+                    STORY.replace(", \"share\": 0.2", ""),
+                    STORY.replace("\"period_s\": 9, ", ""),
+                    STORY.replace("\"length_s\": 1", "\"length_s\": 0.05"),
+                    STORY.replace("{\"at_s\": 1, ", "{"),
+                    STORY.replace("\"at_s\": 1,", "\"at_s\": 0,"),
+                    STORY.replace("\"key-on\"", "\"kick\""),
+                    STORY.replace(", \"to\": \"floor\"", ""),
+                    STORY.replace(", \"gear\": \"engaged\"", ""),
+                    STORY.replace("\"key-on\"", "\"key-on\", \"for_s\": 2"),
+                    STORY.replaceAll("(?s)\"acts\": .*]", "\"acts\": []"),
+                    STORY.replaceAll("(?s),\\s*\"acts\": .*]", ""),
+                    STORY.replace("\"faults\"", "\"loops\": 2, \"faults\""),
+                    STORY.replace("\"faults\"", "\"codes\": {\"present\": []}, \"faults\""),
+                    GOOD.replace("\"codes\"", "\"acts\": [{\"at_s\": 1, \"act\": \"wait\"}], \"codes\""));
+        }
+
+        @ParameterizedTest
+        @MethodSource("badStories")
+        void a_bad_story_is_refused_by_schema_and_reader(String text) {
+            assertThat(text).isNotIn(GOOD, STORY);
+            assertThat(errors(schema, text)).isNotEmpty();
+            assertThatThrownBy(() -> ScenarioReader.shipped().read(new TextFile("bad.json", text), Optional.empty()))
+                    .isInstanceOf(ProblemException.class);
         }
 
         static Stream<String> badFiles() {
@@ -147,7 +212,8 @@ class SchemasTest {
 
         private static final String GOOD = """
                 {"schema": "telltally/codelist/1", "id": "barn", "title": "Barn", "notes": "Invented.",
-                 "codes": [{"code": "7", "meaning": "door open"}]}
+                 "codes": [{"code": "7", "meaning": "door open"},
+                  {"code": "8", "meaning": "door hot", "set_by": [{"condition": "coolant-voltage-low", "in": ["stored", "codes"]}]}]}
                 """;
 
         @Test
@@ -171,7 +237,13 @@ class SchemasTest {
                     GOOD.replace("\"Barn\"", "\"\""),
                     GOOD.replace("\"Invented.\"", "\"\""),
                     GOOD.replace("\"notes\"", "\"note\""),
-                    GOOD.replace("{\"code\": \"7\", \"meaning\": \"door open\"}", ""),
+                    GOOD.replaceAll("(?s)\\[\\{\"code\": \"7\".*]", "[]"),
+                    GOOD.replace("\"condition\"", "\"state\""),
+                    GOOD.replace("coolant-voltage-low", "coolant voltage low"),
+                    GOOD.replace("[\"stored\", \"codes\"]", "[]"),
+                    GOOD.replace("\"stored\"", "\"balance\""),
+                    GOOD.replace("\"stored\"", "\"codes\""),
+                    GOOD.replaceAll("\"set_by\": \\[.*?\\]\\}\\]", "\"set_by\": []"),
                     GOOD.replace("\"7\"", "7"),
                     GOOD.replace("\"7\"", "\"7 1\""),
                     GOOD.replace("door open", ""),

@@ -43,8 +43,12 @@ class ShippedLessonsTest {
             return scenario.title() + " " + String.join(" ", scenario.briefing()) + " " + scenario.task();
         }
 
+        boolean isStory() {
+            return file.has("vehicle");
+        }
+
         boolean has(String segment) {
-            return file.get("codes").has(segment);
+            return file.path("codes").has(segment);
         }
 
         List<String> codes(String segment) {
@@ -56,11 +60,13 @@ class ShippedLessonsTest {
         }
 
         boolean keyOn() {
-            return has("present") || has("stored");
+            return has("present") || has("stored") || isStory();
         }
 
         boolean engineRuns() {
-            return has("running") || has("balance");
+            return has("running")
+                    || has("balance")
+                    || Simulation.run(scenario, 42).speedRpm().isPresent();
         }
 
         int loops() {
@@ -78,10 +84,16 @@ class ShippedLessonsTest {
                 .read().stream().map(Lesson::of).toList();
     }
 
+    /** Those that give their codes outright; what comes of the others is told story by story. */
+    static List<Lesson> givenLessons() {
+        return lessons().stream().filter(lesson -> !lesson.isStory()).toList();
+    }
+
     @Test
-    void eighteen_lessons_ship_numbered_without_a_hole_and_named_by_their_id() {
+    void fifty_lessons_ship_numbered_without_a_hole_and_named_by_their_id() {
         List<Lesson> lessons = lessons();
-        assertThat(lessons).hasSize(18);
+        assertThat(lessons).hasSize(50);
+        assertThat(givenLessons()).hasSize(18);
         assertThat(lessons)
                 .extracting(Lesson::fileName)
                 .containsExactlyElementsOf(IntStream.range(0, lessons.size())
@@ -105,7 +117,7 @@ class ShippedLessonsTest {
     }
 
     @ParameterizedTest
-    @MethodSource("lessons")
+    @MethodSource("givenLessons")
     void the_truth_is_what_the_file_says(Lesson lesson) {
         Map<String, List<String>> expected = new LinkedHashMap<>();
         if (lesson.keyOn()) {
@@ -131,7 +143,7 @@ class ShippedLessonsTest {
 
     /** Counted by hand from what each format repeats and adds: common practice, no source. */
     @ParameterizedTest
-    @MethodSource("lessons")
+    @MethodSource("givenLessons")
     void the_lamp_lights_as_often_as_the_codes_ask_for(Lesson lesson) {
         int list = sum(lesson.codes("codes"));
         int expected = switch (lesson.scenario().format().id()) {
@@ -191,14 +203,18 @@ class ShippedLessonsTest {
     @ParameterizedTest
     @MethodSource("lessons")
     void the_answer_stands_in_no_word_that_the_learner_reads(Lesson lesson) {
-        for (String segment : List.of("present", "stored", "running", "balance", "codes")) {
-            for (String code : lesson.codes(segment)) {
-                assertThat(lesson.allWords()).doesNotContainPattern("\\b" + code + "\\b");
-                lesson.scenario()
-                        .codeList()
-                        .flatMap(list -> list.meaning(code))
-                        .ifPresent(meaning -> assertThat(lesson.allWords()).doesNotContain(meaning));
-            }
+        Recording recording = Simulation.run(lesson.scenario(), 42);
+        List<String> codes = recording.truth().codes().values().stream()
+                .flatMap(List::stream)
+                // That there is nothing to report may be said aloud.
+                .filter(code -> !code.matches("1+"))
+                .toList();
+        for (String code : codes) {
+            assertThat(lesson.allWords()).doesNotContainPattern("\\b" + code + "\\b");
+            lesson.scenario()
+                    .codeList()
+                    .flatMap(list -> list.meaning(code))
+                    .ifPresent(meaning -> assertThat(lesson.allWords()).doesNotContain(meaning));
         }
     }
 
@@ -248,6 +264,9 @@ class ShippedLessonsTest {
                 .anySatisfy(lesson -> assertThat(
                                 Simulation.run(lesson.scenario(), 42).truth().groups())
                         .anyMatch(group -> group.kind() == GroupKind.PROMPT))
-                .anySatisfy(lesson -> assertThat(lesson.codes("codes")).isEqualTo(List.of()));
+                .anySatisfy(lesson -> {
+                    assertThat(lesson.has("codes")).isTrue();
+                    assertThat(lesson.codes("codes")).isEmpty();
+                });
     }
 }
