@@ -1,9 +1,12 @@
 package telltally.decoder.lattice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The flashes that a sender may send, and what may follow each of them. A node is one flash that was sent; a step leads
@@ -42,8 +45,13 @@ final class Automaton {
      * @param seconds the nominal length; the least one of a broad gap
      * @param squares sum of the squares of the nominal lengths that make it up
      * @param mostSeconds the greatest length of a broad gap
+     * @param logRange logarithm of the ratio of the two
      */
-    record Gap(GapKind kind, double seconds, double squares, double mostSeconds) {
+    record Gap(GapKind kind, double seconds, double squares, double mostSeconds, double logRange) {
+        Gap(GapKind kind, double seconds, double squares, double mostSeconds) {
+            this(kind, seconds, squares, mostSeconds, mostSeconds > 0 ? StrictMath.log(mostSeconds / seconds) : 0);
+        }
+
         static Gap fixed(double seconds) {
             return new Gap(GapKind.FIXED, seconds, seconds * seconds, 0);
         }
@@ -72,10 +80,15 @@ final class Automaton {
     final int[] lightOf;
     final boolean[] missable;
     final Light[] lights;
+    /** Those of a fixed length first, in ascending order. */
     final Gap[] gaps;
+
+    final int fixedGaps;
     final Step[] steps;
     /** Edges of a node between flashes: from firstEdge[node] to firstEdge[node + 1]. */
     final int[] firstEdge;
+    /** The first of those whose gap is not of a fixed length; they stand last. */
+    final int[] firstBroadEdge;
     /** Edges of a node to the end: from firstEnd[node] to firstEnd[node + 1]. */
     final int[] firstEnd;
 
@@ -113,23 +126,37 @@ final class Automaton {
             composer.compose(node, true);
         }
         firstEnd[nodes] = composer.edges.size();
+        gaps = composer.gaps.keySet().toArray(new Gap[0]);
+        Arrays.sort(gaps, Comparator.comparing(Gap::kind).thenComparingDouble(Gap::seconds));
+        int[] place = new int[gaps.length];
+        int fixed = 0;
+        for (int i = 0; i < gaps.length; i++) {
+            place[Objects.requireNonNull(composer.gaps.get(gaps[i]))] = i;
+            fixed += gaps[i].kind() == GapKind.FIXED ? 1 : 0;
+        }
+        fixedGaps = fixed;
         int count = composer.edges.size();
         edgeTo = new int[count];
         edgeGap = new int[count];
         edgeMissed = new int[count];
         edgeWeight = new double[count];
         edgeSteps = new int[count][];
+        firstBroadEdge = new int[nodes];
+        for (int node = 0; node < nodes; node++) {
+            List<Composer.Edge> edges = composer.edges.subList(firstEdge[node], firstEdge[node + 1]);
+            edges.sort(Comparator.comparingInt(edge -> place[edge.gap]));
+            firstBroadEdge[node] = firstEdge[node];
+            for (Composer.Edge edge : edges) {
+                firstBroadEdge[node] += place[edge.gap] < fixed ? 1 : 0;
+            }
+        }
         for (int i = 0; i < count; i++) {
             Composer.Edge edge = composer.edges.get(i);
             edgeTo[i] = edge.to;
-            edgeGap[i] = edge.gap;
+            edgeGap[i] = place[edge.gap];
             edgeMissed[i] = edge.steps.length - 1;
             edgeWeight[i] = edge.weight;
             edgeSteps[i] = edge.steps;
-        }
-        gaps = composer.gaps.keySet().toArray(new Gap[0]);
-        for (Map.Entry<Gap, Integer> gap : composer.gaps.entrySet()) {
-            gaps[gap.getValue()] = gap.getKey();
         }
     }
 
@@ -189,7 +216,7 @@ final class Automaton {
                 Step step = automaton.steps[next];
                 Gap joined = joined(gap, automaton.light(to), step.gap());
                 if (joined != null) {
-                    int[] longer = java.util.Arrays.copyOf(path, path.length + 1);
+                    int[] longer = Arrays.copyOf(path, path.length + 1);
                     longer[path.length] = next;
                     extend(longer, joined, weight * step.weight(), toEnd);
                 }

@@ -12,11 +12,25 @@ package telltally.decoder.lattice;
  */
 record Channel(double scale, double biasSeconds, double jitter, double blurSeconds, double missed, double ghost) {
     static Channel firstGuess(double scale) {
-        return new Channel(scale, 0, 0.07, 0.03, 0.003, 0.003);
+        return new Channel(scale, 0, 0.07, 0.045, 0.003, 0.003);
     }
 
     Channel withRates(double missedRate, double ghostRate) {
         return new Channel(scale, biasSeconds, jitter, blurSeconds, missedRate, ghostRate);
+    }
+
+    /** Whether another channel would hardly weigh lengths otherwise. */
+    boolean nearly(Channel other) {
+        return Math.abs(scale / other.scale - 1) < 0.1 * Math.max(jitter, 0.02)
+                && Math.abs(biasSeconds - other.biasSeconds) < 0.2 * blurSeconds
+                && jitter == other.jitter
+                && blurSeconds == other.blurSeconds
+                && near(missed, other.missed)
+                && near(ghost, other.ghost);
+    }
+
+    private static boolean near(double rate, double other) {
+        return rate < 2 * other && other < 2 * rate;
     }
 
     /** Standard deviation of an observed length made up of sent lengths whose squares add up to this. */

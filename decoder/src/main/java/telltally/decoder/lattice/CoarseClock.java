@@ -41,12 +41,12 @@ final class CoarseClock {
     Fit[] fits(int[] litBins, int[] darkBins) {
         double[] score = new double[2 * REACH + 1];
         for (int shift = -REACH; shift <= REACH; shift++) {
-            double off = (double) shift / BINS_PER_E / 0.2;
+            double off = Math.max(0, Math.abs((double) shift / BINS_PER_E) - 0.2) / 0.05;
             score[shift + REACH] = sum(litScore, litBins, shift) + sum(darkScore, darkBins, shift) - off * off / 2;
         }
         int first = best(score, -1);
         int second = best(score, first);
-        if (second < 0 || score[second] < score[first] - 8) {
+        if (second < 0 || score[second] < score[first] - 8 - 0.25 * litBins.length) {
             return new Fit[] {fit(first, score)};
         }
         return new Fit[] {fit(first, score), fit(second, score)};

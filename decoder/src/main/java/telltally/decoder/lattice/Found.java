@@ -17,6 +17,8 @@ final class Found {
     final boolean repeat;
 
     final int firstPlace;
+    /** A separator of which nothing was seen stands before this group. */
+    boolean afterUnseenSeparator;
     /** The first flash of the group after it; the count of flashes where there is none. */
     int nextFlash;
     /** As the best path reads it, with the place of each sign. */

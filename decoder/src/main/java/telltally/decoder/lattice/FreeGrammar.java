@@ -23,9 +23,15 @@ import telltally.simulator.format.GroupKind;
  * groups and signs. That a list is sent again is the business of {@link SentList}.
  */
 final class FreeGrammar {
+    /** Probability that a recording begins within a list, at any instant of it alike. */
     static final double MIDWAY = 0.04;
-    static final double EARLY = 0.001;
+    /** Probability that a recording ends within a list, for each second of it. */
+    static final double EARLY = 1e-4;
 
+    /** The place by which even blinking is told from other steady light. */
+    static final int BLINKING = 1;
+
+    private static final double USUAL_STEP_SECONDS = 1.5;
     private static final double SECONDS = 1e-9;
     /** Fewer even blinks than these are not taken for a message. */
     private static final int LEAST_BLINKS = 6;
@@ -257,7 +263,7 @@ final class FreeGrammar {
             int[] balance = row(light, sessions.mostBalanceFlashes(), GroupKind.BALANCE);
             counted(balance, (node, sign, share) -> tail(node, sign, share));
             starts.put(cylinders[0], 0.15);
-            starts.put(balance[0], 0.15);
+            starts.put(balance[0], 0.08);
         }
 
         private int[] row(Light light, int length, GroupKind kind) {
@@ -287,7 +293,7 @@ final class FreeGrammar {
             Gap dark = Gap.fixed(blinking.offNanos() * SECONDS);
             int[] blinks = new int[LEAST_BLINKS];
             for (int i = 0; i < blinks.length; i++) {
-                blinks[i] = node(new Light(blinking.onNanos() * SECONDS, 0), true, GroupKind.STEADY, 1);
+                blinks[i] = node(new Light(blinking.onNanos() * SECONDS, 0), true, GroupKind.STEADY, BLINKING);
                 if (i > 0) {
                     step(blinks[i - 1], blinks[i], dark, 1);
                 }
@@ -295,7 +301,7 @@ final class FreeGrammar {
             int last = blinks[LEAST_BLINKS - 1];
             step(last, last, dark, 0.97);
             tail(last, "", 0.03);
-            starts.put(blinks[0], 0.1);
+            starts.put(blinks[0], 0.06);
         }
 
         /** The recording may begin, and end, in any gap. */
@@ -308,7 +314,13 @@ final class FreeGrammar {
                     Gap rest = new Gap(GapKind.LEAD_CUT, gap.seconds(), gap.squares(), 0);
                     if (begun.add(List.of(step.to(), gap.seconds()))) {
                         builder.step(
-                                Automaton.START, step.to(), rest, MIDWAY / builder.nodes(), Ends.NOTHING, "", false);
+                                Automaton.START,
+                                step.to(),
+                                rest,
+                                MIDWAY / (builder.nodes() * USUAL_STEP_SECONDS),
+                                Ends.NOTHING,
+                                "",
+                                false);
                     }
                     Gap part = new Gap(GapKind.TAIL_CUT, gap.seconds(), gap.squares(), 0);
                     builder.step(

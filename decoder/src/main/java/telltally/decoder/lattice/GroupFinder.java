@@ -11,9 +11,10 @@ import telltally.simulator.format.GroupKind;
 /** Reads groups off the best path, and off all other paths what else each sign may have been. */
 final class GroupFinder {
     private static final double LEAST_SHARE = 1e-9;
+    private static final double DOUBTFUL = 0.9;
 
     /** A place on the best path where the gap says something to warn of. */
-    record Oddity(int afterFlash, int missed, int ghosts, boolean withinSign) {}
+    record Oddity(int afterFlash, int nextFlash, int missed, int ghosts, boolean withinSign, double share) {}
 
     private final FormatModel model;
     private final Automaton automaton;
@@ -39,7 +40,7 @@ final class GroupFinder {
             int edge = lattice.arcTag(arc);
             int flash = pass.flashOf(lattice.arcTo(arc));
             int[] steps = automaton.edgeSteps[edge];
-            noteOddity(pass.flashOf(lattice.arcFrom(arc)), flash, steps);
+            noteOddity(pass.flashOf(lattice.arcFrom(arc)), flash, steps, lattice.arcShare(arc));
             for (int i = 0; i < steps.length; i++) {
                 Step step = automaton.steps[steps[i]];
                 if (group != null && step.ends() != Ends.NOTHING && !step.sign().isEmpty()) {
@@ -63,7 +64,22 @@ final class GroupFinder {
                 unexplained += group.kind == GroupKind.UNREADABLE ? 1 : 0;
             }
         }
+        dropUnseen();
         groups.forEach(this::guess);
+    }
+
+    /** A group of which no flash was seen is none; where it was a separator, the next group begins a segment all the same. */
+    private void dropUnseen() {
+        boolean separated = false;
+        for (Found group : List.copyOf(groups)) {
+            if (group.nextFlash <= group.firstFlash) {
+                separated |= group.kind == GroupKind.SEPARATOR;
+                groups.remove(group);
+            } else {
+                group.afterUnseenSeparator = separated;
+                separated = false;
+            }
+        }
     }
 
     private Step step(int edge) {
@@ -71,14 +87,14 @@ final class GroupFinder {
         return automaton.steps[steps[steps.length - 1]];
     }
 
-    private void noteOddity(int before, int flash, int[] steps) {
+    private void noteOddity(int before, int flash, int[] steps, double share) {
         int ghosts = flash - before - 1;
-        if (steps.length > 1 || ghosts > 0) {
+        if (steps.length > 1 || ghosts > 0 || (share < DOUBTFUL && before >= 0)) {
             boolean within = steps.length > 1;
             for (int step : steps) {
                 within &= automaton.steps[step].ends() == Ends.NOTHING;
             }
-            oddities.add(new Oddity(before, steps.length - 1, ghosts, within));
+            oddities.add(new Oddity(before, flash, steps.length - 1, ghosts, within, share));
         }
     }
 

@@ -26,7 +26,9 @@ final class Lattice {
     private int[] arcFrom;
     private int[] arcTo;
     private int[] arcTag;
+    /** Relative to the exponents of both its layers, once the layer has ended. */
     private double[] arcWeight;
+
     private int[] layerStart;
     private int[] layerFirstArc;
     private int[] sumExponent;
@@ -97,13 +99,13 @@ final class Lattice {
             arcWeight = Arrays.copyOf(arcWeight, 2 * arcs);
         }
         int layer = nodeLayer[from];
-        double sum = forward[from] * weight;
+        double sum = weight;
         double most = best[from] * weight;
         if (layer != layers - 2) {
             sum = Math.scalb(sum, sumExponent[layer] - sumExponent[layers - 1]);
             most = Math.scalb(most, bestExponent[layer] - bestExponent[layers - 1]);
         }
-        forward[to] += sum;
+        forward[to] += forward[from] * sum;
         if (most > best[to]) {
             best[to] = most;
             bestArc[to] = arcs;
@@ -111,31 +113,40 @@ final class Lattice {
         arcFrom[arcs] = from;
         arcTo[arcs] = to;
         arcTag[arcs] = tag;
-        arcWeight[arcs++] = weight;
+        arcWeight[arcs++] = sum;
     }
 
     /** Ends the layer: no arc leads to it any more. */
     void endLayer() {
         int layer = layers - 1;
-        sumExponent[layer] += scaled(forward, layerStart[layer]);
-        bestExponent[layer] += scaled(best, layerStart[layer]);
+        int exponent = exponent(forward, layerStart[layer]);
+        if (exponent != 0) {
+            double factor = Math.scalb(1.0, -exponent);
+            for (int node = layerStart[layer]; node < nodes; node++) {
+                forward[node] *= factor;
+            }
+            for (int arc = layerFirstArc[layer]; arc < arcs; arc++) {
+                arcWeight[arc] *= factor;
+            }
+            sumExponent[layer] += exponent;
+        }
+        exponent = exponent(best, layerStart[layer]);
+        if (exponent != 0) {
+            double factor = Math.scalb(1.0, -exponent);
+            for (int node = layerStart[layer]; node < nodes; node++) {
+                best[node] *= factor;
+            }
+            bestExponent[layer] += exponent;
+        }
     }
 
-    private int scaled(double[] values, int from) {
+    /** Exponent of the greatest value; limited so that its power of two and the inverse are both numbers. */
+    private int exponent(double[] values, int from) {
         double most = 0;
         for (int i = from; i < nodes; i++) {
             most = Math.max(most, values[i]);
         }
-        if (most == 0) {
-            return 0;
-        }
-        int exponent = Math.getExponent(most);
-        if (exponent != 0) {
-            for (int i = from; i < nodes; i++) {
-                values[i] = Math.scalb(values[i], -exponent);
-            }
-        }
-        return exponent;
+        return most == 0 ? 0 : Math.max(-1000, Math.min(1000, Math.getExponent(most)));
     }
 
     int firstNode(int layer) {
@@ -161,6 +172,10 @@ final class Lattice {
 
     int layer(int node) {
         return nodeLayer[node];
+    }
+
+    double best(int node) {
+        return best[node];
     }
 
     /** The sum over all paths to a node, relative to its layer's exponent: the greatest of a layer is in [1, 2). */
@@ -206,19 +221,14 @@ final class Lattice {
         for (int arc = arcs - 1; arc >= 0; arc--) {
             double ahead = backward[arcTo[arc]];
             if (ahead > 0) {
-                backward[arcFrom[arc]] += ahead * relativeWeight(arc);
+                backward[arcFrom[arc]] += ahead * arcWeight[arc];
             }
         }
     }
 
-    private double relativeWeight(int arc) {
-        int shift = sumExponent[nodeLayer[arcFrom[arc]]] - sumExponent[nodeLayer[arcTo[arc]]];
-        return shift == 0 ? arcWeight[arc] : Math.scalb(arcWeight[arc], shift);
-    }
-
     /** The share of all paths' weight, 0 to 1, of those over this arc. */
     double arcShare(int arc) {
-        return forward[arcFrom[arc]] * relativeWeight(arc) * backward[arcTo[arc]];
+        return forward[arcFrom[arc]] * arcWeight[arc] * backward[arcTo[arc]];
     }
 
     /** The share of all paths' weight, 0 to 1, of those through this node. */

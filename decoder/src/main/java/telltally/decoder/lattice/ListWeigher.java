@@ -16,7 +16,7 @@ import telltally.simulator.format.GroupKind;
 final class ListWeigher {
     private static final int MOST_LISTS = 48;
     private static final int MOST_CHOICES = 6;
-    private static final double LEAST_SHARE = 1e-4;
+    private static final double LEAST_SHARE = 1e-6;
     private static final double PER_CODE = -0.15;
 
     /** A list and the logarithm of its weight. */
@@ -57,6 +57,13 @@ final class ListWeigher {
         while (best != null && done.add(best.codes()) && tried < MOST_LISTS) {
             variants(best.codes()).forEach(this::weigh);
         }
+    }
+
+    /** Natural logarithm of the weight of each list that was weighed. */
+    Map<List<String>, Double> logWeights() {
+        Map<List<String>, Double> logs = new LinkedHashMap<>();
+        weighed.forEach((codes, one) -> logs.put(codes, one.log()));
+        return logs;
     }
 
     /** Whether any list explains the flashes. */

@@ -6,10 +6,10 @@ package telltally.decoder.lattice;
  */
 final class Noise {
     /** Lengths further off than this many standard deviations are taken for impossible. */
-    static final double REACH = 12;
+    static final double REACH = 9;
 
-    private static final int STEPS = 32;
-    private static final double OUTLIERS = 0.02;
+    private static final int STEPS = 128;
+    private static final double OUTLIERS = 0.01;
     private static final double[] DENSITY = new double[(int) (REACH * STEPS) + 2];
     private static final double[] BEYOND = new double[(int) (2 * REACH * STEPS) + 2];
 

@@ -11,8 +11,12 @@ import telltally.decoder.lattice.Automaton.Light;
  * a node's tag is the flash sent; an arc's tag is the edge.
  */
 final class Pass {
-    private static final double BEAM = 1e-11;
+    private static final double BEAM = 1e-8;
+    private static final double NEGLIGIBLE = 1e-9;
     private static final int MOST_GHOSTS = 3;
+    /** A flash that is cut by the recording's brink and yet whole. */
+    private static final double CUT_WHOLE = 1e-3;
+
     private static final double SMEARED = 1e-3;
     /** A ghost is shorter than this share of the shortest flash. */
     private static final double GHOST_SHARE = 0.65;
@@ -23,11 +27,17 @@ final class Pass {
     private final double[] gapMean;
     private final double[] gapPerDeviation;
     private final double[] gapDensity;
+    private final double[] broadLog;
     private final double[] missedPower;
     private final int[] nodeAt;
     private final double[] lightDensity;
     private final Lattice lattice;
     private int sink = -1;
+    private double most;
+    /** The gaps of a fixed length that reach the gap seen last. */
+    private int gapsFrom;
+
+    private int gapsTo;
 
     private Pass(Automaton automaton, Flashes flashes, Channel channel) {
         this.automaton = automaton;
@@ -42,6 +52,11 @@ final class Pass {
             gapMean[i] = gap.seconds() * channel.scale() - channel.biasSeconds();
             gapPerDeviation[i] = 1 / channel.deviation(gap.squares());
         }
+        broadLog = new double[gaps];
+        for (int i = automaton.fixedGaps; i < gaps; i++) {
+            Gap gap = automaton.gaps[i];
+            broadLog[i] = gap.kind() == GapKind.BROAD ? gap.logRange() : 1;
+        }
         missedPower = new double[Automaton.MOST_MISSED + 1];
         missedPower[0] = 1;
         for (int i = 1; i < missedPower.length; i++) {
@@ -52,6 +67,7 @@ final class Pass {
         lattice = new Lattice(flashes.count + 2);
     }
 
+    /** Runs over all flashes, from the beginning of the recording to its end. */
     static Pass run(Automaton automaton, Flashes flashes, Channel channel) {
         Pass pass = new Pass(automaton, flashes, channel);
         pass.sweep();
@@ -101,6 +117,7 @@ final class Pass {
         for (int flash = 0; flash < flashes.count; flash++) {
             lattice.beginLayer();
             Arrays.fill(nodeAt, -1);
+            most = 0;
             lights(flash);
             double ghosts = 1;
             for (int before = flash - 1; before >= -1 && ghosts > 0 && before >= flash - 1 - MOST_GHOSTS; before--) {
@@ -132,7 +149,7 @@ final class Pass {
         double mean = light.seconds() * channel.scale() + channel.biasSeconds();
         double deviation = channel.deviation(light.seconds() * light.seconds());
         double z = (length - mean) / deviation;
-        return cut ? Noise.beyond(z) / Math.max(mean, deviation) : Noise.density(z) / deviation + smear(length, mean);
+        return cut ? Noise.beyond(z) : Noise.density(z) / deviation + smear(length, mean);
     }
 
     /** A pulse beside it that ran into it, or any other mishap, may change a length by up to a third. */
@@ -152,6 +169,10 @@ final class Pass {
         return channel.ghost() * 2 * (1 - length / most) / most / Math.max(1e-3, to - from);
     }
 
+    private double weight(int edge) {
+        return automaton.edgeWeight[edge] * missedPower[automaton.edgeMissed[edge]];
+    }
+
     private void reach(int flash, int before, double ghosts) {
         if (before < 0) {
             lead(flash, ghosts);
@@ -160,43 +181,73 @@ final class Pass {
         gaps(flashes.start[flash] - flashes.end[before]);
         int last = lattice.lastNode(before + 1);
         for (int node = lattice.firstNode(before + 1); node < last; node++) {
-            if (lattice.forward(node) < BEAM) {
-                continue;
+            double here = lattice.forward(node);
+            if (here >= BEAM) {
+                int from = lattice.tag(node);
+                int broad = automaton.firstBroadEdge[from];
+                follow(node, here * ghosts, automaton.firstEdge[from], broad, ghosts);
+                follow(node, here * ghosts, broad, automaton.firstEdge[from + 1], ghosts);
             }
-            int from = lattice.tag(node);
-            for (int edge = automaton.firstEdge[from]; edge < automaton.firstEdge[from + 1]; edge++) {
-                double gap = gapDensity[automaton.edgeGap[edge]];
-                if (gap > 0) {
-                    double light = lightDensity[automaton.lightOf[automaton.edgeTo[edge]]];
-                    add(node, edge, gap * light * ghosts);
+        }
+    }
+
+    /** Follows edges of one node, in ascending order of their gaps, as far as those reach the gap seen. */
+    private void follow(int node, double here, int firstEdge, int lastEdge, double ghosts) {
+        for (int edge = firstEdge; edge < lastEdge; edge++) {
+            int gap = automaton.edgeGap[edge];
+            if (gap >= gapsTo && gap < automaton.fixedGaps) {
+                return;
+            }
+            double density = gapDensity[gap];
+            if (density > 0) {
+                double weight = density * lightDensity[automaton.lightOf[automaton.edgeTo[edge]]] * weight(edge);
+                // What falls so far behind another way into this flash can't come to matter.
+                if (here * weight > most) {
+                    most = Math.max(most, here * weight * NEGLIGIBLE);
+                    add(node, edge, weight * ghosts);
                 }
             }
         }
     }
 
-    private void add(int node, int edge, double density) {
-        if (density > 0) {
-            int to = automaton.edgeTo[edge];
-            if (nodeAt[to] < 0) {
-                nodeAt[to] = lattice.node(to);
-            }
-            double weight = automaton.edgeWeight[edge] * missedPower[automaton.edgeMissed[edge]];
-            lattice.arc(node, nodeAt[to], density * weight, edge);
+    private void add(int node, int edge, double weight) {
+        int to = automaton.edgeTo[edge];
+        if (nodeAt[to] < 0) {
+            nodeAt[to] = lattice.node(to);
         }
+        lattice.arc(node, nodeAt[to], weight, edge);
     }
 
     /** Densities of one gap seen, for every gap of the automaton that lies between flashes. */
     private void gaps(double length) {
-        for (int i = 0; i < gapDensity.length; i++) {
-            Gap gap = automaton.gaps[i];
-            if (gap.kind() == GapKind.FIXED) {
-                gapDensity[i] = Noise.density((length - gapMean[i]) * gapPerDeviation[i]) * gapPerDeviation[i]
-                        + smear(length, gapMean[i]);
-            } else if (gap.kind() == GapKind.BROAD && length >= gap.seconds() && length <= gap.mostSeconds()) {
-                gapDensity[i] = 1 / (length * Math.log(gap.mostSeconds() / gap.seconds()));
-            } else {
-                gapDensity[i] = 0;
+        for (int i = gapsFrom; i < gapsTo; i++) {
+            gapDensity[i] = 0;
+        }
+        int gap = 0;
+        while (gap < automaton.fixedGaps && (length - gapMean[gap]) * gapPerDeviation[gap] >= Noise.REACH) {
+            gap++;
+        }
+        gapsFrom = gap;
+        for (; gap < automaton.fixedGaps; gap++) {
+            double z = (length - gapMean[gap]) * gapPerDeviation[gap];
+            if (z <= -Noise.REACH) {
+                break;
             }
+            gapDensity[gap] = Noise.density(z) * gapPerDeviation[gap] + smear(length, gapMean[gap]);
+        }
+        gapsTo = gap;
+        for (int i = automaton.fixedGaps; i < gapDensity.length; i++) {
+            Gap broad = automaton.gaps[i];
+            boolean fits = broad.kind() == GapKind.BROAD && length >= broad.seconds() && length <= broad.mostSeconds();
+            gapDensity[i] = fits ? 1 / (length * broadLog[i]) : 0;
+        }
+    }
+
+    private void begin(int edge, double density) {
+        double weight = density * weight(edge);
+        if (weight > most) {
+            most = weight * NEGLIGIBLE;
+            add(0, edge, weight);
         }
     }
 
@@ -207,15 +258,14 @@ final class Pass {
             int gap = automaton.edgeGap[edge];
             int light = automaton.lightOf[automaton.edgeTo[edge]];
             if (automaton.gaps[gap].kind() == GapKind.LEAD) {
-                double start = cut ? (automaton.lights[light].broad() ? 1 : 0.01) : 1;
-                add(0, edge, leadDensity(lead) * start * lightDensity[light] * ghosts);
+                double start = cut ? (automaton.lights[light].broad() ? 1 : CUT_WHOLE) : 1;
+                begin(edge, leadDensity(lead) * start * lightDensity[light] * ghosts);
             } else if (cut) {
                 double whole = (1 - channel.missed()) * density(automaton.lights[light], flashes.lit(0), true);
-                add(0, edge, whole);
+                begin(edge, whole);
             } else {
-                double mean = Math.max(1e-3, automaton.gaps[gap].seconds() * channel.scale());
-                double rest = Noise.beyond((lead - gapMean[gap]) * gapPerDeviation[gap]) / mean;
-                add(0, edge, rest * lightDensity[light] * ghosts);
+                double rest = Noise.beyond((lead - gapMean[gap]) * gapPerDeviation[gap]);
+                begin(edge, rest * lightDensity[light] * ghosts);
             }
         }
     }
@@ -247,12 +297,11 @@ final class Pass {
                     int gap = automaton.edgeGap[edge];
                     double density;
                     if (automaton.gaps[gap].kind() == GapKind.TAIL) {
-                        density = tailDensity(tail) * (cut ? 0.05 : 1);
+                        density = tailDensity(tail) * (cut ? CUT_WHOLE : 1);
                     } else {
-                        double mean = Math.max(1e-3, automaton.gaps[gap].seconds() * channel.scale());
-                        density = cut ? 1 / mean : Noise.beyond((tail - gapMean[gap]) * gapPerDeviation[gap]) / mean;
+                        density = cut ? 1 : Noise.beyond((tail - gapMean[gap]) * gapPerDeviation[gap]);
                     }
-                    double weight = automaton.edgeWeight[edge] * missedPower[automaton.edgeMissed[edge]];
+                    double weight = weight(edge);
                     if (density * weight * ghosts > 0) {
                         lattice.arc(node, sink, density * weight * ghosts, edge);
                     }

@@ -2,6 +2,7 @@ package telltally.decoder.lattice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import telltally.decoder.lattice.ListStructure.Column;
 import telltally.decoder.reading.Reading.Alternative;
 import telltally.simulator.format.GroupKind;
@@ -38,12 +39,16 @@ final class Region {
         this.structure = structure;
     }
 
-    Found first() {
-        return groups.get(0);
-    }
-
-    Found last() {
-        return groups.get(groups.size() - 1);
+    /** The first flash of the first sending that, alone, would be read otherwise than all together. */
+    OptionalInt differing() {
+        for (Column column : structure.columns) {
+            for (Found group : column.evidence().groups) {
+                if (!group.begunBefore && !group.unfinished && !group.digits().equals(column.code())) {
+                    return OptionalInt.of(group.firstFlash);
+                }
+            }
+        }
+        return OptionalInt.empty();
     }
 
     /**
@@ -83,12 +88,22 @@ final class Region {
         for (Found group : groups.subList(0, from)) {
             reported.add(unreadable(group));
         }
-        codes.addAll(weigher.codes());
-        for (ListWeigher.Seen seen : weigher.groups()) {
+        List<ListWeigher.Seen> seenGroups = weigher.groups();
+        for (String code : weigher.codes()) {
+            // A code seen only at the brink of the recording, and more likely cut than whole, was not read.
+            boolean sent = seenGroups.stream()
+                    .anyMatch(each ->
+                            each.kind() == GroupKind.CODE && each.digits().equals(code));
+            if (sent && (weigher.probability(code) >= 0.5 || !onlyAtBrink(code, seenGroups))) {
+                codes.add(code);
+            }
+        }
+        for (ListWeigher.Seen seen : seenGroups) {
             if (seen.kind() == GroupKind.CODE || (seen.kind() == GroupKind.SEPARATOR && !isSeparator(model, seen))) {
-                double probability = seen.kind() == GroupKind.CODE ? weigher.probability(seen.digits()) : 1;
+                boolean code = seen.kind() == GroupKind.CODE;
+                double probability = code ? weigher.probability(seen.digits()) : 1;
                 reported.add(new Reported(
-                        seen.kind(),
+                        code && !codes.contains(seen.digits()) ? GroupKind.UNREADABLE : seen.kind(),
                         segment,
                         seen.digits(),
                         probability,
@@ -100,6 +115,16 @@ final class Region {
         for (Found group : groups.subList(to, groups.size())) {
             reported.add(unreadable(group));
         }
+    }
+
+    /** Whether a code was sent once only, as the first or the last of all that was seen. */
+    private static boolean onlyAtBrink(String code, List<ListWeigher.Seen> seen) {
+        List<ListWeigher.Seen> sent =
+                seen.stream().filter(each -> each.kind() == GroupKind.CODE).toList();
+        long times = sent.stream().filter(each -> each.digits().equals(code)).count();
+        return times == 1
+                && (sent.get(0).digits().equals(code)
+                        || sent.get(sent.size() - 1).digits().equals(code));
     }
 
     private static boolean isSeparator(FormatModel model, ListWeigher.Seen seen) {

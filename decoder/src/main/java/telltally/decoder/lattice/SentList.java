@@ -160,6 +160,8 @@ final class SentList {
     private void ends(Plan plan, List<Integer> listEnds) {
         List<Automaton.Step> row = List.copyOf(builder.steps());
         int first = Automaton.END + 1;
+        double lengthSeconds =
+                row.stream().mapToDouble(each -> each.gap().seconds() + 0.5).sum() + 1;
         step(Automaton.START, first, new Gap(GapKind.LEAD, 0, 0, 0), plan.separatorBefore() ? 1 : 0.6);
         for (int end : plan.separatorAfter() ? List.of(last) : listEnds) {
             step(end, Automaton.END, new Gap(GapKind.TAIL, 0, 0, 0), 0.15);
@@ -171,7 +173,7 @@ final class SentList {
                         Automaton.START,
                         step.to(),
                         new Gap(GapKind.LEAD_CUT, gap.seconds(), gap.squares(), 0),
-                        FreeGrammar.MIDWAY / row.size());
+                        FreeGrammar.MIDWAY / lengthSeconds);
             }
             if (plan.openEnd()) {
                 step(
@@ -183,7 +185,7 @@ final class SentList {
         }
         if (plan.openStart()) {
             // A looping list is entered as often from its end as from anywhere else.
-            step(Automaton.START, first, new Gap(GapKind.LEAD_CUT, 3, 9, 0), FreeGrammar.MIDWAY / (row.size() + 1));
+            step(Automaton.START, first, new Gap(GapKind.LEAD_CUT, 3, 9, 0), FreeGrammar.MIDWAY / lengthSeconds);
         }
     }
 

@@ -89,20 +89,23 @@ public final class LatticeReport {
     private void calibrate(Reading reading, Map<Segment, List<String>> truth) {
         for (Segment segment : reading.codes().keySet()) {
             for (String code : reading.codes().get(segment)) {
-                reading.groups().stream()
-                        .filter(group -> group.kind() == GroupKind.CODE || group.kind() == GroupKind.BALANCE)
-                        .filter(group ->
-                                group.segment() == segment && group.digits().equals(code))
-                        .findFirst()
-                        .ifPresent(group -> {
-                            int bin = (int) Math.min(BINS - 1, group.probability() * BINS);
-                            binCount[bin]++;
-                            binSum[bin] += group.probability();
-                            binRight[bin] +=
-                                    truth.getOrDefault(segment, List.of()).contains(code) ? 1 : 0;
-                        });
+                double probability = probability(reading, segment, code);
+                int bin = (int) Math.min(BINS - 1, probability * BINS);
+                binCount[bin]++;
+                binSum[bin] += probability;
+                binRight[bin] += truth.getOrDefault(segment, List.of()).contains(code) ? 1 : 0;
             }
         }
+    }
+
+    /** What a reading says of one of its codes. */
+    static double probability(Reading reading, Segment segment, String code) {
+        return reading.groups().stream()
+                .filter(group -> group.kind() == GroupKind.CODE || group.kind() == GroupKind.BALANCE)
+                .filter(group -> group.segment() == segment && group.digits().equals(code))
+                .findFirst()
+                .orElseThrow()
+                .probability();
     }
 
     private void print() {

@@ -248,10 +248,10 @@ final class PracticeSessions {
             case JITTER -> stretch(1, 0.06);
             case TAPS -> taps(chance.between(0.03, 0.06));
             case ROUGH -> stretch(chance.between(0.8, 1.25), 0.11);
-            case MISSED -> flashes.removeIf(flash -> flashes.size() > 1 && chance.happens(0.015));
+            case MISSED -> miss(0.015);
             case GHOSTS -> ghosts(0.03);
             case MIXED -> {
-                flashes.removeIf(flash -> flashes.size() > 1 && chance.happens(0.006));
+                miss(0.006);
                 stretch(chance.between(0.88, 1.14), 0.05);
                 ghosts(0.01);
                 if (chance.happens(0.3)) {
@@ -264,6 +264,15 @@ final class PracticeSessions {
         double last = flashes.get(flashes.size() - 1)[1];
         PulseTrain train = train(Math.max(end, last + 0.3));
         return new Session(train, Map.copyOf(codes), repeated, story.toString());
+    }
+
+    /** A session of which nothing is seen is no session. */
+    private void miss(double share) {
+        List<double[]> all = List.copyOf(flashes);
+        flashes.removeIf(flash -> chance.happens(share));
+        if (flashes.isEmpty()) {
+            flashes.addAll(all);
+        }
     }
 
     private void stretch(double scale, double jitter) {
