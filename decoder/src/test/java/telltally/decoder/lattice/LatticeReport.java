@@ -36,6 +36,8 @@ public final class LatticeReport {
             StringBuilder line = new StringBuilder(spoiler.name());
             int rightOfAll = 0;
             int all = 0;
+            int repeated = 0;
+            int repeatedRight = 0;
             long began = System.nanoTime();
             for (FlashFormat format : formats) {
                 int right = 0;
@@ -44,6 +46,8 @@ public final class LatticeReport {
                     Reading reading = decoder.decode(session.train(), auto ? formats : List.of(format));
                     boolean good = said(reading.codes()).equals(said(session.codes()));
                     right += good ? 1 : 0;
+                    repeated += session.repeated() ? 1 : 0;
+                    repeatedRight += good && session.repeated() ? 1 : 0;
                     report.calibrate(reading, session.codes());
                     if (!good && Boolean.getBoolean("show")) {
                         System.out.println(spoiler + " " + format.id() + " " + (seed + i) + " sent " + session.codes()
@@ -70,7 +74,10 @@ public final class LatticeReport {
                         .append(sessions);
             }
             long each = (System.nanoTime() - began) / all / 1000;
-            System.out.println(line + "  ALL " + Math.round(1e4 * rightOfAll / all) / 1e2 + " %  " + each + " us");
+            System.out.println(line + "  ALL " + Math.round(1e4 * rightOfAll / all) / 1e2
+                    + " %  of those seen whole at least once more "
+                    + Math.round(1e4 * repeatedRight / Math.max(1, repeated)) / 1e2 + " % of " + repeated + "  " + each
+                    + " us");
         }
         report.print();
     }
