@@ -50,6 +50,16 @@ final class Block {
         return sum;
     }
 
+    /** Whether every sign was seen and leaves no doubt. */
+    boolean sure() {
+        for (Guess sign : signs) {
+            if (sign.knowsNothing() || sign.probability(sign.best()) < 0.999) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     String best() {
         StringBuilder text = new StringBuilder();
         for (Guess sign : signs) {

@@ -34,7 +34,7 @@ final class FreeGrammar {
     private static final double USUAL_STEP_SECONDS = 1.5;
     private static final double SECONDS = 1e-9;
     /** Fewer even blinks than these are not taken for a message. */
-    private static final int LEAST_BLINKS = 6;
+    private static final int LEAST_BLINKS = 8;
 
     private static final int MOST_CYLINDER_FLASHES = 8;
     private static final double UNEXPLAINED = 1e-7;

@@ -12,6 +12,8 @@ import telltally.simulator.format.GroupKind;
 final class GroupFinder {
     private static final double LEAST_SHARE = 1e-9;
     private static final double DOUBTFUL = 0.9;
+    /** How many counts cylinder flashes, balance results and the like may have. */
+    private static final int COUNT_CHOICES = 9;
 
     /** A place on the best path where the gap says something to warn of. */
     record Oddity(int afterFlash, int nextFlash, int missed, int ghosts, boolean withinSign, double share) {}
@@ -122,23 +124,24 @@ final class GroupFinder {
             });
             return;
         }
-        int places = group.read.size();
-        int choices = group.kind == GroupKind.CODE ? 0 : 9;
-        for (int i = 0; i < places; i++) {
-            int place = group.places.get(i);
-            Shares shares = new Shares();
-            for (int layer = group.firstFlash + 1; layer <= group.nextFlash + 1; layer++) {
-                for (int arc = lattice.firstArc(layer); arc < lattice.lastArc(layer); arc++) {
-                    collect(group, arc, layer, place, shares);
-                }
+        int count = group.read.size();
+        Shares[] shares = new Shares[count];
+        for (int i = 0; i < count; i++) {
+            shares[i] = new Shares(group.places.get(i));
+        }
+        for (int layer = group.firstFlash + 1; layer <= group.nextFlash + 1; layer++) {
+            for (int arc = lattice.firstArc(layer); arc < lattice.lastArc(layer); arc++) {
+                collect(group, arc, layer, shares);
             }
-            Guess guess = Guess.ofShares(choices == 0 ? model.choices(place) : choices);
-            shares.into(guess);
+        }
+        for (Shares each : shares) {
+            Guess guess = Guess.ofShares(group.kind == GroupKind.CODE ? model.choices(each.place) : COUNT_CHOICES);
+            each.into(guess);
             group.signs.add(guess);
         }
     }
 
-    private void collect(Found group, int arc, int layer, int place, Shares shares) {
+    private void collect(Found group, int arc, int layer, Shares[] shares) {
         double share = lattice.arcShare(arc);
         if (share < LEAST_SHARE) {
             return;
@@ -147,11 +150,12 @@ final class GroupFinder {
         boolean mine = layer > group.firstFlash + 1;
         for (int each : automaton.edgeSteps[lattice.arcTag(arc)]) {
             Step step = automaton.steps[each];
-            if (mine
-                    && !step.sign().isEmpty()
-                    && model.grammar.placeOf[step.from()] == place
-                    && model.grammar.kindOf[step.from()] == group.kind) {
-                shares.add(step.sign(), share);
+            if (mine && !step.sign().isEmpty() && model.grammar.kindOf[step.from()] == group.kind) {
+                for (Shares of : shares) {
+                    if (of.place == model.grammar.placeOf[step.from()]) {
+                        of.add(step.sign(), share);
+                    }
+                }
             }
             if (step.ends() == Ends.GROUP || step.from() == Automaton.START) {
                 if (mine && layer == group.nextFlash + 1) {
@@ -164,8 +168,13 @@ final class GroupFinder {
 
     /** Shares by sign, to be made to add up to one. */
     private static final class Shares {
-        private final List<String> signs = new ArrayList<>();
-        private final List<Double> shares = new ArrayList<>();
+        private final int place;
+        private final List<String> signs = new ArrayList<>(2);
+        private final List<Double> shares = new ArrayList<>(2);
+
+        Shares(int place) {
+            this.place = place;
+        }
 
         void add(String sign, double share) {
             int at = signs.indexOf(sign);

@@ -7,9 +7,12 @@ import java.util.Arrays;
  * among all, and one such number for every text not named.
  */
 final class Guess {
-    private static final double FLOOR = StrictMath.log(1e-7);
+    private static final double FLOOR = StrictMath.log(1e-8);
+    /** What lies so far behind, as a logarithm, adds nothing. */
+    private static final double NOTHING = -18;
 
     private final int choices;
+    private final double logChoices;
     private String[] texts = new String[4];
     private double[] logs = new double[4];
     private int count;
@@ -17,6 +20,7 @@ final class Guess {
 
     private Guess(int choices, double others) {
         this.choices = choices;
+        this.logChoices = StrictMath.log(choices);
         this.others = others;
     }
 
@@ -87,11 +91,12 @@ final class Guess {
         for (int i = 0; i < count; i++) {
             most = Math.max(most, logs[i]);
         }
-        double sum = Math.max(0, choices - count) * StrictMath.exp(others - most);
+        double sum = others - most < NOTHING ? 0 : Math.max(0, choices - count) * StrictMath.exp(others - most);
         for (int i = 0; i < count; i++) {
-            sum += StrictMath.exp(logs[i] - most);
+            double behind = logs[i] - most;
+            sum += behind == 0 ? 1 : behind < NOTHING ? 0 : StrictMath.exp(behind);
         }
-        return most + StrictMath.log(sum / choices);
+        return most + (sum == 1 ? 0 : StrictMath.log(sum)) - logChoices;
     }
 
     double probability(String text) {

@@ -19,6 +19,7 @@ final class ListStructure {
     private static final int MOST_BLOCKS = 160;
     private static final int MOST_LAYOUTS = 12;
     private static final double ROUGH_MARGIN = 25;
+    private static final double SURE_MARGIN = 12;
     private static final double MISMATCH = -7;
 
     /** A code of the list, with the groups that sent it, and how sure its digits are. */
@@ -204,9 +205,11 @@ final class ListStructure {
             }
         }
         layouts.sort(java.util.Comparator.comparingDouble((Layout layout) -> -layout.rough));
+        boolean sure = passes.stream().allMatch(pass -> pass.stream().allMatch(Block::sure));
+        double margin = sure ? SURE_MARGIN : ROUGH_MARGIN;
         int keep = 1;
         while (keep < Math.min(MOST_LAYOUTS, layouts.size())
-                && layouts.get(keep).rough > layouts.get(0).rough - ROUGH_MARGIN) {
+                && layouts.get(keep).rough > layouts.get(0).rough - margin) {
             keep++;
         }
         return layouts.subList(0, keep);

@@ -45,7 +45,7 @@ class ExactnessProperties {
         }
     }
 
-    @Property(tries = 40)
+    @Property(tries = 15)
     void the_density_of_a_recording_given_its_list_is_the_sum_over_every_way_of_seeing_it(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 2) int codes) {
         Flashes flashes = flashes(seed, codes);
@@ -67,7 +67,7 @@ class ExactnessProperties {
         }
     }
 
-    @Property(tries = 40)
+    @Property(tries = 15)
     void the_list_chosen_is_the_best_of_all_and_each_weight_is_that_of_enumeration(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 2) int codes) {
         Weighing weighing = new Weighing(flashes(seed, codes));
@@ -86,7 +86,7 @@ class ExactnessProperties {
     @Test
     void the_lists_that_the_search_does_not_weigh_hold_next_to_nothing() {
         double unweighed = 0;
-        int sessions = 60;
+        int sessions = 30;
         for (int seed = 0; seed < sessions; seed++) {
             Weighing weighing = new Weighing(flashes(seed, 1 + seed % 2));
             unweighed += 1;
