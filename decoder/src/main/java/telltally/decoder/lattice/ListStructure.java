@@ -21,6 +21,9 @@ final class ListStructure {
     private static final double ROUGH_MARGIN = 25;
     private static final double SURE_MARGIN = 12;
     private static final double MISMATCH = -7;
+    private static final int MOST_VARIED = 3;
+    private static final int MOST_CHOICES = 3;
+    private static final double LEAST_VARIED = 1e-4;
 
     /** A code of the list, with the groups that sent it, and how sure its digits are. */
     record Column(Block evidence, String code, double probability) {}
@@ -140,10 +143,26 @@ final class ListStructure {
         layouts.sort(java.util.Comparator.comparingDouble((Layout layout) -> -layout.score));
         layouts.forEach(layout -> lists.add(layout.list()));
         windows(filled, best.columns.length);
+        layouts.stream().limit(MOST_VARIED).forEach(this::variants);
         for (Block column : best.columns) {
             if (column != null) {
                 String code = column.best();
                 columns.add(new Column(column, code, Math.min(1, column.probability(code) * share)));
+            }
+        }
+    }
+
+    /** The list of a layout with one code as its doubtful signs would have it. */
+    private void variants(Layout layout) {
+        List<String> list = layout.list();
+        for (Block column : layout.columns) {
+            int at = column == null ? -1 : list.indexOf(column.best());
+            if (at >= 0) {
+                for (String other : column.choices(column.best(), LEAST_VARIED, MOST_CHOICES)) {
+                    List<String> varied = new ArrayList<>(list);
+                    varied.set(at, other);
+                    lists.add(List.copyOf(varied));
+                }
             }
         }
     }
