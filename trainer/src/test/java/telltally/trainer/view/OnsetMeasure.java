@@ -17,6 +17,7 @@ import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.Message;
+import telltally.simulator.scenario.Content;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.trainer.lesson.LessonShelf;
@@ -93,7 +94,7 @@ public final class OnsetMeasure {
                 "Count.",
                 FormatCatalog.shipped().find("pair-even").orElseThrow(),
                 Optional.empty(),
-                new Message.KeyOn(PRESENT, List.of("11")),
+                new Content.Outright(new Message.KeyOn(PRESENT, List.of("11"))),
                 Display.LAMP,
                 1);
     }
