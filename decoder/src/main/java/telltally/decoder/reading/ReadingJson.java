@@ -91,13 +91,14 @@ public final class ReadingJson {
 
     private static void seconds(JsonGenerator json, String name, long nanos) {
         json.writeName(name);
-        json.writeNumber(new BigDecimal(Seconds.text(nanos)));
+        // As text: a BigDecimal would write a short time as 1E-9.
+        json.writeNumber(Seconds.text(nanos));
     }
 
     private static void number(JsonGenerator json, String name, double value) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(PLACES, RoundingMode.HALF_EVEN);
         BigDecimal plain = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
         json.writeName(name);
-        json.writeNumber(plain.scale() < 1 ? plain.setScale(1) : plain);
+        json.writeNumber((plain.scale() < 1 ? plain.setScale(1) : plain).toPlainString());
     }
 }

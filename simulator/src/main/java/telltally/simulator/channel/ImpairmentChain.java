@@ -1,5 +1,6 @@
 package telltally.simulator.channel;
 
+import java.util.Collections;
 import java.util.List;
 import telltally.simulator.chance.Chance;
 import telltally.simulator.signal.PulseTrain;
@@ -28,13 +29,13 @@ public record ImpairmentChain(List<Impairment> impairments) {
     }
 
     private String streamName(int index) {
-        String kind = impairments.get(index).kind();
-        int nth = 1;
-        for (Impairment earlier : impairments.subList(0, index)) {
-            if (earlier.kind().equals(kind)) {
-                nth++;
-            }
-        }
+        return streamName(impairments.stream().map(Impairment::kind).toList(), index);
+    }
+
+    /** The name of the stream that belongs to one of several kinds in a row. */
+    static String streamName(List<String> kinds, int index) {
+        String kind = kinds.get(index);
+        int nth = 1 + Collections.frequency(kinds.subList(0, index), kind);
         return nth == 1 ? kind : kind + "/" + nth;
     }
 }

@@ -65,6 +65,11 @@ public final class Fields {
         return object.members().containsKey(name);
     }
 
+    /** Whether a member is there and is an object, for what may be written shortly or at length. */
+    public boolean isObject(String name) {
+        return object.members().get(name) instanceof Json.JsonObject;
+    }
+
     /** The names of all members, in the order of the file; asking for them counts as asking for each. */
     public List<String> names() {
         asked.addAll(object.members().keySet());

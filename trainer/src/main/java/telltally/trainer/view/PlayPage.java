@@ -1,5 +1,6 @@
 package telltally.trainer.view;
 
+import javafx.application.Platform;
 import javafx.beans.Observable;
 import javafx.scene.control.Label;
 import telltally.trainer.screen.PlayScreen;
@@ -26,7 +27,8 @@ final class PlayPage extends Page {
         add(Text.of(screen.task(), "reading"), remark, paper);
         PushButton again = new PushButton("_Play again", () -> {
             screen.playAgain();
-            paper.focusActive();
+            // Later, because a button that was pressed by its letter takes the keyboard after it has acted.
+            Platform.runLater(paper::focusActive);
         });
         addFoot(mark, again, new PushButton("_Back", screen::back));
         addHint("Type the digits. Enter ends a code, Backspace corrects, Tab or arrows change the column.");

@@ -81,17 +81,18 @@ final class Toolkit {
             @Override
             public void handle(long now) {
                 pulses.countDown();
+                if (pulses.getCount() == 0) {
+                    stop();
+                }
             }
         };
-        run(timer::start);
+        Platform.runLater(timer::start);
         try {
             if (!pulses.await(TIMEOUT_S, TimeUnit.SECONDS)) {
                 throw new AssertionError("no pulse came");
             }
         } catch (InterruptedException e) {
             throw new AssertionError("interrupted", e);
-        } finally {
-            run(timer::stop);
         }
     }
 }

@@ -1,0 +1,15 @@
+package telltally.decoder.score;
+
+import telltally.simulator.format.FlashFormat;
+import telltally.simulator.recording.Truth;
+import telltally.simulator.signal.PulseTrain;
+
+/**
+ * One recording of a seed set, behind its channel.
+ *
+ * @param origin the lesson that was played, or "random message"
+ * @param format the one that was sent in
+ * @param lamp what was seen of the lamp
+ * @param pin what was measured at the self-test output
+ */
+public record SeedCase(long seed, String origin, FlashFormat format, PulseTrain lamp, PulseTrain pin, Truth truth) {}

@@ -1,0 +1,59 @@
+package telltally.decoder.score;
+
+import java.util.List;
+import telltally.simulator.Simulation;
+import telltally.simulator.chance.Chance;
+import telltally.simulator.channel.ImpairmentChain;
+import telltally.simulator.format.FlashFormat;
+import telltally.simulator.format.Transmission;
+import telltally.simulator.recording.Recording;
+import telltally.simulator.recording.Truth;
+import telltally.simulator.scenario.Scenario;
+import telltally.simulator.signal.PulseTrain;
+
+/** Makes the cases of a seed set. The same set, seed and generator version give the same cases, everywhere. */
+public final class SeedCases {
+    /** Apart from every stream that a simulation draws from. */
+    private static final String STREAM = "seeds";
+
+    private final SeedSet set;
+
+    public SeedCases(SeedSet set) {
+        this.set = set;
+    }
+
+    /** The cases of one seed: one for each lesson, or one random message. */
+    public List<SeedCase> of(long seed) {
+        if (set.source() instanceof SeedSource.Scenarios lessons) {
+            return lessons.scenarios().stream().map(each -> played(each, seed)).toList();
+        }
+        return List.of(message(((SeedSource.Messages) set.source()).recipe(), seed));
+    }
+
+    private SeedCase played(Scenario scenario, long seed) {
+        Recording recording = Simulation.run(scenario, seed);
+        Chance chance = Chance.of(seed).stream(STREAM).stream("scenario/" + scenario.id());
+        return spoiled(
+                new SeedCase(
+                        seed, scenario.id(), scenario.format(), recording.lamp(), recording.pin(), recording.truth()),
+                chance);
+    }
+
+    private SeedCase message(MessageRecipe recipe, long seed) {
+        Chance chance = Chance.of(seed).stream(STREAM).stream("message");
+        MessageRecipe.Drawn drawn = recipe.drawnFrom(chance);
+        FlashFormat format = drawn.format();
+        Transmission sent = drawn.sent();
+        Truth truth = new Truth(format.id(), sent.codes(), sent.groups());
+        return spoiled(new SeedCase(seed, "random message", format, sent.lamp(), sent.wire(), truth), chance);
+    }
+
+    /** The sender has one clock, so strengths are settled once; what happens at the lamp does not happen at the pin. */
+    private SeedCase spoiled(SeedCase sent, Chance chance) {
+        Chance channel = chance.stream("channel");
+        ImpairmentChain chain = set.channel().drawnFrom(channel);
+        PulseTrain lamp = chain.applyTo(sent.lamp(), channel.stream("lamp"));
+        PulseTrain pin = chain.applyTo(sent.pin(), channel.stream("pin"));
+        return new SeedCase(sent.seed(), sent.origin(), sent.format(), lamp, pin, sent.truth());
+    }
+}

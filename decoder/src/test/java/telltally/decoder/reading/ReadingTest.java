@@ -1,0 +1,44 @@
+package telltally.decoder.reading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import telltally.decoder.reading.Reading.Group;
+import telltally.simulator.format.GroupKind;
+import telltally.simulator.format.Segment;
+
+class ReadingTest {
+    private static Group group(GroupKind kind, Segment segment, String digits) {
+        return new Group(kind, segment, digits, 0.9, 0, 1, List.of());
+    }
+
+    @Test
+    void merged_codes_stand_once_per_segment_in_the_order_of_the_groups() {
+        List<Group> groups = List.of(
+                group(GroupKind.CODE, Segment.PRESENT, "42"),
+                group(GroupKind.CODE, Segment.PRESENT, "34"),
+                group(GroupKind.CODE, Segment.PRESENT, "42"),
+                group(GroupKind.SEPARATOR, Segment.PRESENT, "1"),
+                group(GroupKind.UNREADABLE, Segment.STORED, "3"),
+                group(GroupKind.CODE, Segment.STORED, "42"),
+                group(GroupKind.BALANCE, Segment.BALANCE, "4"));
+
+        assertThat(Reading.merged(groups))
+                .isEqualTo(Map.of(
+                        Segment.PRESENT, List.of("42", "34"),
+                        Segment.STORED, List.of("42"),
+                        Segment.BALANCE, List.of("4")));
+    }
+
+    @Test
+    void a_probability_that_is_none_is_refused() {
+        for (double none : new double[] {-0.1, 1.1, Double.NaN}) {
+            assertThatThrownBy(() -> new Group(GroupKind.CODE, Segment.CODES, "1", none, 0, 1, List.of()))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("a probability is 0 to 1");
+        }
+    }
+}

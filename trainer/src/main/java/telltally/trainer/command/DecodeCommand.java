@@ -1,0 +1,116 @@
+package telltally.trainer.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import telltally.decoder.plain.PlainDecoder;
+import telltally.decoder.reading.Decoder;
+import telltally.decoder.reading.Reading;
+import telltally.decoder.reading.ReadingJson;
+import telltally.simulator.codelist.CodeList;
+import telltally.simulator.codelist.CodeListCatalog;
+import telltally.simulator.codelist.CodeListReader;
+import telltally.simulator.document.Problem;
+import telltally.simulator.document.ProblemException;
+import telltally.simulator.document.TextFile;
+import telltally.simulator.format.FlashFormat;
+import telltally.simulator.format.FormatCatalog;
+import telltally.simulator.format.FormatReader;
+
+@Command(
+        name = "decode",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Reads codes from recordings: edge CSV (time_s,level) or a value change dump.",
+            "Exit status 1 where a recording holds nothing that can be decoded."
+        })
+final class DecodeCommand implements Callable<Integer> {
+    private final Streams streams;
+    private final Decoder decoder = new PlainDecoder();
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Recordings; - reads standard input.")
+    private List<String> files = List.of();
+
+    @Option(
+            names = "--format",
+            paramLabel = "ID",
+            description = "Flash format: an id, a format file ending in .json, or auto (default: ${DEFAULT-VALUE}).")
+    private String format = "auto";
+
+    @Option(names = "--wire", paramLabel = "NAME", description = "Which wire of a value change dump.")
+    private @Nullable String wire;
+
+    @Option(
+            names = "--code-list",
+            paramLabel = "ID",
+            description = "Code list for the meanings: an id, or a file ending in .json.")
+    private @Nullable String codeList;
+
+    @Option(names = "--json", description = "One reading a line, as JSON.")
+    private boolean json;
+
+    DecodeCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() throws ProblemException {
+        List<FlashFormat> candidates = candidates();
+        Optional<CodeList> meanings = meanings();
+        ReadingJson asJson = new ReadingJson();
+        WorkSheetText asText = new WorkSheetText(meanings);
+        int status = ExitStatus.DONE;
+        for (String file : files) {
+            try {
+                Reading reading = decoder.decode(
+                        RecordingInput.open(file, streams.in()).train(Optional.ofNullable(wire)), candidates);
+                streams.out().print(json ? asJson.text(reading, file) + "\n" : asText.text(reading, file));
+                if (!reading.decoded()) {
+                    status = Math.max(status, ExitStatus.FELL_SHORT);
+                }
+            } catch (ProblemException e) {
+                streams.out().flush();
+                streams.problems(e.problems());
+                status = ExitStatus.BAD_INPUT;
+            }
+        }
+        return status;
+    }
+
+    private List<FlashFormat> candidates() throws ProblemException {
+        FormatCatalog catalog = FormatCatalog.shipped();
+        if (format.equals("auto")) {
+            return catalog.all();
+        }
+        if (format.endsWith(".json")) {
+            return List.of(FormatReader.read(TextFile.read(Path.of(format), TextFile.DOCUMENT_BYTES)));
+        }
+        return List.of(catalog.find(format)
+                .orElseThrow(() -> unknown("--format", format, "auto, " + String.join(", ", catalog.ids()))));
+    }
+
+    private Optional<CodeList> meanings() throws ProblemException {
+        String named = codeList;
+        if (named == null) {
+            return Optional.empty();
+        }
+        if (named.endsWith(".json")) {
+            return Optional.of(CodeListReader.read(TextFile.read(Path.of(named), TextFile.DOCUMENT_BYTES)));
+        }
+        CodeListCatalog catalog = CodeListCatalog.shipped();
+        return Optional.of(catalog.find(named)
+                .orElseThrow(() -> unknown("--code-list", named, String.join(", ", catalog.ids()))));
+    }
+
+    private static ProblemException unknown(String option, String given, String expected) {
+        return new ProblemException(Problem.of(
+                option,
+                "nothing is called " + Problem.quoted(given) + "; expected " + expected
+                        + " or a file ending in .json"));
+    }
+}

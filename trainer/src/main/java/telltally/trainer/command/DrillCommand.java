@@ -1,0 +1,155 @@
+package telltally.trainer.command;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import telltally.simulator.document.Problem;
+import telltally.simulator.document.ProblemException;
+import telltally.simulator.format.Segment;
+import telltally.simulator.scenario.Scenario;
+import telltally.simulator.scenario.ScenarioReader;
+import telltally.trainer.drill.FlashStrip;
+import telltally.trainer.drill.MarkedSheet;
+import telltally.trainer.drill.Notices;
+import telltally.trainer.lesson.AnswerSheet;
+import telltally.trainer.lesson.Lesson;
+import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.lesson.Words;
+import telltally.trainer.playback.FlashRate;
+
+@Command(
+        name = "drill",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Counting practice in the terminal: watch the lamp, write the codes down, see what was right.",
+            "On a terminal the lamp blinks in one line; elsewhere, or with --text, the flashes are written as a strip."
+        })
+final class DrillCommand implements Callable<Integer> {
+    private static final int LINE_LETTERS = 78;
+
+    private final Streams streams;
+    private final LinePrompt prompt;
+
+    @Option(names = "--lesson", paramLabel = "ID", description = "A lesson's id, or a scenario file ending in .json.")
+    private @Nullable String lesson;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of everything random (default: ${DEFAULT-VALUE}).")
+    private long seed = 1;
+
+    @Option(names = "--text", description = "Write the flashes as a strip of text that does not blink.")
+    private boolean text;
+
+    DrillCommand(Streams streams) {
+        this.streams = streams;
+        this.prompt = new LinePrompt(streams);
+    }
+
+    @Override
+    public Integer call() throws ProblemException {
+        LessonShelf shelf = LessonShelf.of(Optional.empty());
+        Optional<Scenario> asked = lesson == null ? Optional.empty() : Optional.of(named(lesson, shelf));
+        Notices.BEFORE_THE_FIRST_FLASH.forEach(streams::line);
+        Optional<Scenario> next = asked.isPresent() ? asked : choose(shelf);
+        while (next.isPresent()) {
+            if (!round(Lesson.play(next.get(), seed++))) {
+                break;
+            }
+            Optional<String> again = prompt.ask("Enter for the same lesson, l for another, q to stop: ");
+            if (again.isEmpty() || again.get().equalsIgnoreCase("q")) {
+                break;
+            }
+            if (again.get().equalsIgnoreCase("l")) {
+                next = choose(shelf);
+            }
+        }
+        return ExitStatus.DONE;
+    }
+
+    private static Scenario named(String lesson, LessonShelf shelf) throws ProblemException {
+        if (lesson.endsWith(".json")) {
+            return ScenarioReader.shipped().read(Path.of(lesson));
+        }
+        List<String> ids = shelf.scenarios().stream().map(Scenario::id).toList();
+        return shelf.find(lesson)
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        "--lesson",
+                        "no lesson is called " + Problem.quoted(lesson) + "; expected " + String.join(", ", ids)
+                                + " or a file ending in .json")));
+    }
+
+    private Optional<Scenario> choose(LessonShelf shelf) {
+        List<Scenario> lessons = shelf.scenarios();
+        streams.line("");
+        for (int i = 0; i < lessons.size(); i++) {
+            streams.line((i < 9 ? " " : "") + (i + 1) + "  " + lessons.get(i).title());
+        }
+        while (true) {
+            Optional<String> answer =
+                    prompt.ask("Which lesson, 1 to " + lessons.size() + "? (Enter for 1, q to stop) ");
+            if (answer.isEmpty() || answer.get().equalsIgnoreCase("q")) {
+                return Optional.empty();
+            }
+            String typed = answer.get().isEmpty() ? "1" : answer.get();
+            if (typed.matches("[0-9]{1,4}")
+                    && Integer.parseInt(typed) >= 1
+                    && Integer.parseInt(typed) <= lessons.size()) {
+                return Optional.of(lessons.get(Integer.parseInt(typed) - 1));
+            }
+            streams.line("Please type a number from 1 to " + lessons.size() + ".");
+        }
+    }
+
+    /** One lesson, shown, asked and marked; false where the input ended or the learner stopped. */
+    private boolean round(Lesson shown) {
+        streams.line("");
+        streams.line(shown.scenario().title());
+        shown.scenario().briefing().forEach(paragraph -> {
+            streams.line("");
+            wrapped(paragraph);
+        });
+        streams.line("");
+        shown.cautions().forEach(caution -> wrapped("! " + caution));
+        streams.line("");
+        wrapped(shown.scenario().task());
+        boolean blinking = !text && streams.interactive() && FlashRate.mayFlash(shown.pulses());
+        if (blinking) {
+            Optional<String> go = prompt.ask("Enter starts the lamp. ");
+            if (go.isEmpty() || go.get().equalsIgnoreCase("q")) {
+                return false;
+            }
+            new TerminalLamp(streams).play(shown.pulses());
+        } else {
+            streams.line("Each # is a quarter of a second of light, each . a quarter of a second of dark:");
+            FlashStrip.lines(shown.pulses()).forEach(streams::line);
+        }
+        AnswerSheet sheet = AnswerSheet.empty();
+        for (Segment segment : shown.segments()) {
+            Optional<String> written = prompt.ask("What did you count"
+                    + (segment == Segment.CODES ? "" : ", " + Words.title(segment)) + "? (codes with blanks between) ");
+            if (written.isEmpty()) {
+                return false;
+            }
+            sheet = sheet.with(segment, Arrays.asList(written.get().split("[\\s,;]+", -1)));
+        }
+        MarkedSheet.lines(shown, shown.mark(sheet)).forEach(streams::line);
+        return true;
+    }
+
+    /** Broken between words, so that a paragraph can be read in a usual terminal. */
+    private void wrapped(String paragraph) {
+        StringBuilder line = new StringBuilder();
+        for (String word : paragraph.split(" ", -1)) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > LINE_LETTERS) {
+                streams.line(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        streams.line(line.toString());
+    }
+}

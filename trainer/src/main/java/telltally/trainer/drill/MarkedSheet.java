@@ -1,0 +1,62 @@
+package telltally.trainer.drill;
+
+import java.util.ArrayList;
+import java.util.List;
+import telltally.simulator.format.Segment;
+import telltally.trainer.lesson.Lesson;
+import telltally.trainer.lesson.Marking;
+import telltally.trainer.lesson.Slip;
+import telltally.trainer.lesson.Words;
+
+/** A marking as lines of text: what was written under what was sent, and every error in words. */
+public final class MarkedSheet {
+    private static final String NOTHING = "-";
+
+    private MarkedSheet() {}
+
+    public static List<String> lines(Lesson lesson, Marking marking) {
+        List<String> lines = new ArrayList<>();
+        for (Segment segment : Segment.values()) {
+            List<Marking.Row> rows = marking.rows(segment);
+            if (!rows.isEmpty()) {
+                segment(lines, segment, rows);
+            }
+        }
+        for (Slip slip : marking.slips()) {
+            lines.add("  " + slip.title() + ": " + slip.sentence());
+        }
+        lines.add(
+                marking.allRight()
+                        ? "All right."
+                        : marking.codesRight() + " of " + marking.codesSent() + " codes right.");
+        marking.rows().stream()
+                .flatMap(row -> row.sent().stream())
+                .distinct()
+                .forEach(code -> lesson.meaning(code).ifPresent(meaning -> lines.add("  " + code + "  " + meaning)));
+        return lines;
+    }
+
+    private static void segment(List<String> lines, Segment segment, List<Marking.Row> rows) {
+        StringBuilder sent = new StringBuilder("  sent     ");
+        StringBuilder written = new StringBuilder("  written  ");
+        StringBuilder marks = new StringBuilder("           ");
+        for (Marking.Row row : rows) {
+            String above = row.sent().orElse(NOTHING);
+            String below = row.written().orElse(NOTHING);
+            int width = Math.max(above.length(), below.length()) + 2;
+            pad(sent, above, width);
+            pad(written, below, width);
+            pad(marks, row.right() ? "" : "^", width);
+        }
+        lines.add(Words.title(segment));
+        lines.add(sent.toString().stripTrailing());
+        lines.add(written.toString().stripTrailing());
+        if (!marks.toString().isBlank()) {
+            lines.add(marks.toString().stripTrailing());
+        }
+    }
+
+    private static void pad(StringBuilder line, String text, int width) {
+        line.append(text).append(" ".repeat(width - text.length()));
+    }
+}
