@@ -9,6 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import telltally.simulator.format.GroupKind;
 import telltally.simulator.format.Segment;
 import telltally.simulator.selftest.BenchEvent.Kind;
+import telltally.simulator.vehicle.Battery;
+import telltally.simulator.vehicle.Conditions;
 
 /** Formats without segments: what is there and what was there, in one list. Common practice, no source. */
 class LoopingFormatsTest {
@@ -90,6 +92,7 @@ class LoopingFormatsTest {
         Workshop workshop = Workshop.sound()
                 .format("count-loop", "burner")
                 .fault("coolant", Workshop.OPEN_SIGNAL)
+                .conditions(Conditions.warm().withBattery(Battery.charged().withVolts(8.7)))
                 .jumperIn(1)
                 .keyOn(3)
                 .until(3600);

@@ -52,6 +52,7 @@ class OutputAndWiggleCheckTest {
             workshop.throttle(100 + step * 0.1, step / 20.0);
         }
         assertThat(workshop.events(Kind.OUTPUTS_ON)).hasSize(1);
+        assertThat(workshop.events(Kind.OUTPUTS_OFF)).isEmpty();
     }
 
     @Test
@@ -97,6 +98,7 @@ class OutputAndWiggleCheckTest {
                 .isBetween(Workshop.nanos(105.2), Workshop.nanos(105.8));
         assertThat(lights)
                 .allMatch(light -> light.endNanos() - light.startNanos() >= Workshop.nanos(0.3)
+                        && light.endNanos() - light.startNanos() <= Workshop.nanos(0.9)
                         && light.endNanos() <= Workshop.nanos(110));
         assertThat(workshop.bench().storedCodes()).containsExactly("41");
     }

@@ -69,6 +69,23 @@ class RunningSessionTest {
     }
 
     @Test
+    void the_record_of_speeds_stands_before_the_start_and_after_the_key_is_off() {
+        SampledSignal speed = Workshop.sound()
+                .crank(2)
+                .until(5)
+                .keyOff(6)
+                .until(9)
+                .bench()
+                .speedRpm()
+                .orElseThrow();
+        assertThat(speed.atNanos(0)).isEqualTo(Workshop.nanos(2));
+        assertThat(speed.value(0)).isZero();
+        assertThat(speed.atNanos(speed.size() - 1)).isEqualTo(Workshop.nanos(6));
+        assertThat(speed.value(speed.size() - 1)).isZero();
+        assertThat(speed.value(speed.size() - 2)).isBetween(700.0, 800.0);
+    }
+
+    @Test
     void a_cold_engine_sets_the_coolant_code_and_comes_of_the_conditions() {
         Workshop workshop =
                 runningTest(Workshop.sound().conditions(Conditions.warm().withCoolantCelsius(15)));
