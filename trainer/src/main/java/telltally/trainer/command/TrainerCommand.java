@@ -40,7 +40,7 @@ final class TrainerCommand implements Callable<Integer> {
             names = "--text-scale",
             paramLabel = "X",
             description = "Size of all text, 0.75 to 3 (default: ${DEFAULT-VALUE}).")
-    private double textScale = 1;
+    private double textScale = TrainerSettings.usualTextScale();
 
     @Option(
             names = "--seed",

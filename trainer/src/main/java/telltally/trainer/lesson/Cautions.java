@@ -14,17 +14,15 @@ public final class Cautions {
             List.of(
                     "Use only the terminals that the vehicle's own manual names. A jumper end that touches battery positive or"
                             + " the body can burn, and can destroy the controller.",
-                    "Never probe airbag or high-voltage wiring (yellow and orange).",
-                    "Wear eye protection at the battery."),
+                    "Never probe airbag or high-voltage wiring (yellow and orange). Wear eye protection at the battery.",
+                    "Parking brake on, wheels chocked, neutral or park. Keep hands, hair, sleeves and leads clear of fans, belts"
+                            + " and hot exhaust: an electric fan can start by itself, engine off or not."),
             ALWAYS);
 
     public static final List<String> ENGINE_RUNNING = joined(
             List.of(
                     "A running engine indoors kills by carbon monoxide: pipe the exhaust to the open air. Open doors alone are"
-                            + " not enough.",
-                    "Parking brake on, wheels chocked, neutral or park.",
-                    "Keep hands, hair, sleeves and leads clear of fans, belts and hot exhaust. An electric fan can start by"
-                            + " itself."),
+                            + " not enough."),
             ENGINE_OFF);
 
     private Cautions() {}

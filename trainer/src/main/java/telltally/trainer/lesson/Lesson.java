@@ -8,7 +8,9 @@ import telltally.simulator.format.Message;
 import telltally.simulator.format.Segment;
 import telltally.simulator.format.SentGroup;
 import telltally.simulator.recording.Recording;
+import telltally.simulator.scenario.Content;
 import telltally.simulator.scenario.Scenario;
+import telltally.simulator.selftest.OperatorAct;
 import telltally.simulator.signal.PulseTrain;
 
 /** A scenario played with a seed: what will be shown, and the truth to mark it by. */
@@ -22,9 +24,10 @@ public record Lesson(Scenario scenario, Recording recording) {
         return recording.lamp();
     }
 
-    /** The segments that are sent, each of them to be written down. */
+    /** The segments that are sent, each of them to be written down; where nothing is sent, all that could have been. */
     public List<Segment> segments() {
-        return List.copyOf(recording.truth().codes().keySet());
+        List<Segment> sent = List.copyOf(recording.truth().codes().keySet());
+        return sent.isEmpty() ? scenario.format().segments() : sent;
     }
 
     public Marking mark(AnswerSheet sheet) {
@@ -46,11 +49,17 @@ public record Lesson(Scenario scenario, Recording recording) {
 
     /** What must be heeded where this is done on a vehicle. */
     public List<String> cautions() {
-        Message message = scenario.message();
-        if (message instanceof Message.Codes) {
+        if (scenario.content() instanceof Content.Outright outright && outright.message() instanceof Message.Codes) {
             return Cautions.ALWAYS;
         }
-        boolean engineRuns = message instanceof Message.Running || message instanceof Message.Balance;
-        return engineRuns ? Cautions.ENGINE_RUNNING : Cautions.ENGINE_OFF;
+        return engineRuns() ? Cautions.ENGINE_RUNNING : Cautions.ENGINE_OFF;
+    }
+
+    private boolean engineRuns() {
+        if (scenario.content() instanceof Content.Caused caused) {
+            return caused.acts().stream().anyMatch(OperatorAct.Crank.class::isInstance);
+        }
+        Message message = ((Content.Outright) scenario.content()).message();
+        return message instanceof Message.Running || message instanceof Message.Balance;
     }
 }

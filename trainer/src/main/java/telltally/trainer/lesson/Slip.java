@@ -147,6 +147,11 @@ public sealed interface Slip {
 
     /** Filed under another segment than the one it was sent in. */
     record WrongSegment(String code, Segment sent, Segment filed) implements Slip {
+        /** What there is to say where the code is missing; the whole sentence stands where it was written. */
+        public String hint() {
+            return "You filed it as " + Words.title(filed) + ".";
+        }
+
         @Override
         public String title() {
             return Words.title(sent) + " filed as " + Words.title(filed);

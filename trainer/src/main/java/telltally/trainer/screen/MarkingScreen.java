@@ -130,6 +130,13 @@ public final class MarkingScreen implements Screen {
         return shownBy;
     }
 
+    /** A misfiled code is explained where it was written and only hinted at where it is missing. */
+    private static String sentence(Marking.Row row, Slip slip) {
+        return slip instanceof Slip.WrongSegment misfiled && row.written().isEmpty()
+                ? misfiled.hint()
+                : slip.sentence();
+    }
+
     private static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
@@ -141,7 +148,7 @@ public final class MarkingScreen implements Screen {
                 row.sent().orElse(""),
                 row.written().orElse(""),
                 row.slips().stream().map(slip -> capital(slip.title())).toList(),
-                row.slips().stream().map(Slip::sentence).toList(),
+                row.slips().stream().map(slip -> sentence(row, slip)).toList(),
                 row.sent().flatMap(lesson::meaning).orElse(""),
                 at);
     }

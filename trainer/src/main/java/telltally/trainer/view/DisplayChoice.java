@@ -41,8 +41,8 @@ final class DisplayChoice extends FlowPane {
         VBox card = new VBox(button);
         if (!each.text().isEmpty()) {
             card.getChildren().add(Text.of(each.text(), "quiet"));
+            card.getStyleClass().add("card");
         }
-        card.getStyleClass().add("card");
         card.setOnMouseClicked(event -> button.fire());
         return card;
     }

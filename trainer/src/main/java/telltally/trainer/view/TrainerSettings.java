@@ -9,7 +9,7 @@ import java.util.OptionalLong;
  *
  * @param lessonsFolder lessons of the instructor's own, beside those that ship
  * @param startLesson the id of the lesson to begin with
- * @param textScale how large text is, from 1 to 3
+ * @param textScale how large text is, from 0.75 to 3; what lies beyond is taken for the nearer end
  * @param seed for runs that can be repeated; without it every run waits differently for the first flash
  */
 public record TrainerSettings(
@@ -17,10 +17,11 @@ public record TrainerSettings(
     /** The system property that makes text larger where nothing else is said. */
     public static final String TEXT_SCALE = "telltally.textScale";
 
+    private static final double SMALLEST = 0.75;
     private static final double LARGEST = 3;
 
     public TrainerSettings {
-        textScale = textScale >= 1 ? Math.min(LARGEST, textScale) : 1;
+        textScale = Math.max(SMALLEST, Math.min(LARGEST, textScale));
     }
 
     /** The shipped lessons, chosen from a list. */

@@ -1,7 +1,7 @@
 package telltally.trainer.view;
 
 import java.util.Objects;
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.LongSupplier;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
@@ -67,24 +67,26 @@ public final class TrainerWindow {
     /**
      * Opens the window and returns when it has been closed. The toolkit must have been started, which fails where there
      * is no display; call from any thread but the toolkit's own.
+     *
+     * @throws java.util.concurrent.CompletionException with the cause if the window cannot be made
      */
     public static void open(TrainerSettings settings) {
         LessonShelf shelf = LessonShelf.of(settings.lessonsFolder());
         LongSupplier seeds = () -> settings.seed().orElseGet(System::nanoTime);
         Trainer.Surroundings surroundings = new Trainer.Surroundings(System::nanoTime, seeds, Sounder::new);
-        CountDownLatch closed = new CountDownLatch(1);
+        CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Platform.runLater(() -> {
-            Trainer trainer = new Trainer(shelf, surroundings, settings.startLesson());
-            Stage stage = new Stage();
-            TrainerWindow window = new TrainerWindow(stage, trainer, System::nanoTime, settings.textScale());
-            stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, event -> closed.countDown());
-            window.show();
+            try {
+                Trainer trainer = new Trainer(shelf, surroundings, settings.startLesson());
+                Stage stage = new Stage();
+                TrainerWindow window = new TrainerWindow(stage, trainer, System::nanoTime, settings.textScale());
+                stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, event -> closed.complete(true));
+                window.show();
+            } catch (RuntimeException e) {
+                closed.completeExceptionally(e);
+            }
         });
-        try {
-            closed.await();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        closed.join();
     }
 
     void show() {

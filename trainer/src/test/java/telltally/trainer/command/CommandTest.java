@@ -73,6 +73,41 @@ class CommandTest {
         }
 
         @Test
+        void a_story_with_an_engine_writes_its_speed_and_what_should_be_found() throws IOException {
+            Path out = simulated(LESSONS.resolve("28-one-of-four.json"));
+            assertThat(Files.readString(out.resolve("speed.csv"))).startsWith("time_s,value");
+            JsonNode truth = JSON.readTree(Files.readString(out.resolve("truth.json")));
+            assertThat(truth.at("/expected/weak_cylinders").size()).isPositive();
+            assertThat(truth.at("/bench/0/kind").asString()).isNotEmpty();
+        }
+
+        @Test
+        void instruments_files_come_when_they_are_asked_for() throws IOException {
+            Path out = folder.resolve("instruments");
+            CommandRun run = CommandRun.of(
+                    "simulate",
+                    LESSONS.resolve("01-one-digit.json").toString(),
+                    "--out",
+                    out.toString(),
+                    "--also",
+                    "light,needle,sounder,wire");
+            assertThat(run.status()).isZero();
+            assertThat(Files.readString(out.resolve("light.csv"))).startsWith("time_s,value");
+            assertThat(Files.readString(out.resolve("needle.csv"))).startsWith("time_s,value");
+            assertThat(Files.readAllBytes(out.resolve("sounder.wav"))).startsWith('R', 'I', 'F', 'F');
+            assertThat(Files.readAllBytes(out.resolve("wire.wav"))).startsWith('R', 'I', 'F', 'F');
+            CommandRun unknown = CommandRun.of(
+                    "simulate",
+                    LESSONS.resolve("01-one-digit.json").toString(),
+                    "--out",
+                    out.toString(),
+                    "--also",
+                    "smoke");
+            assertThat(unknown.errorLines()).singleElement().asString().contains("nothing is called \"smoke\"");
+            assertThat(unknown.status()).isEqualTo(2);
+        }
+
+        @Test
         void standard_input_is_read_and_named_as_it_was_asked_for() throws IOException {
             Path out = simulated(LESSONS.resolve("03-two-digits.json"));
             CommandRun run = CommandRun.fed(Files.readString(out.resolve("lamp.csv")), "decode", "-", "--json");

@@ -26,6 +26,16 @@ class LessonShelfTest {
     }
 
     @Test
+    void every_shipped_lesson_can_be_played() {
+        LessonShelf shipped = LessonShelf.of(Optional.empty());
+
+        assertThat(shipped.entries()).hasSize(18).allMatch(Entry.Ready.class::isInstance);
+        assertThat(shipped.scenarios())
+                .allSatisfy(scenario ->
+                        assertThat(Lesson.play(scenario, 1).segments()).isNotEmpty());
+    }
+
+    @Test
     void a_broken_file_is_listed_with_its_problems_and_stops_nobody() {
         LessonShelf shelf = shelf(Optional.empty());
 

@@ -9,6 +9,7 @@ import telltally.simulator.document.ResourceFolder;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.Message;
+import telltally.simulator.scenario.Content;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.simulator.scenario.ScenarioReader;
@@ -51,7 +52,7 @@ public final class SampleLessons {
                 "Write the codes down.",
                 known,
                 Optional.of(meanings()),
-                message,
+                new Content.Outright(message),
                 Display.LAMP,
                 2);
         return Lesson.play(scenario, 7);

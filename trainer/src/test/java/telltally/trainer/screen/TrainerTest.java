@@ -154,7 +154,7 @@ class TrainerTest {
                 sample.task(),
                 sample.format(),
                 sample.codeList(),
-                sample.message(),
+                sample.content(),
                 display,
                 sample.loops());
     }

@@ -2,6 +2,7 @@ package telltally.trainer.view;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -33,8 +34,13 @@ final class OpenWindow implements AutoCloseable {
         Toolkit.settle();
     }
 
+    /** Ask on the toolkit's thread. */
+    Screen now() {
+        return window.trainer().screen();
+    }
+
     Screen screen() {
-        return Toolkit.fx(() -> window.trainer().screen());
+        return Toolkit.fx(this::now);
     }
 
     <T extends Screen> T screen(Class<T> expected) {
@@ -47,10 +53,15 @@ final class OpenWindow implements AutoCloseable {
 
     /** Lets time pass, frame by frame. */
     void pass(double seconds) {
+        passUntil(seconds, () -> false);
+    }
+
+    /** Lets time pass, frame by frame, until something is so or the time is up. */
+    void passUntil(double seconds, BooleanSupplier so) {
         Toolkit.run(() -> {
             window.frame();
             long endNanos = clockNanos.get() + (long) (seconds * 1e9);
-            while (clockNanos.get() < endNanos) {
+            while (clockNanos.get() < endNanos && !so.getAsBoolean()) {
                 clockNanos.set(Math.min(endNanos, clockNanos.get() + FRAME_NANOS));
                 window.frame();
             }

@@ -5,21 +5,27 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
 import telltally.trainer.lesson.LessonShelf;
-import telltally.trainer.lesson.SampleLessons;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.ReplayScreen;
 
 /**
- * Drives the real window through its screens by the keyboard and writes a picture of each, at 1280 by 800 pixels, with
- * text as usual and twice as large. The folder is the one argument.
+ * Drives the real window through its screens by the keyboard and writes a picture of each, at 1280 by 800 pixels.
+ * The first argument is the folder; with a second one, whatever it says, once more with text twice as large.
  */
 public final class ScreenPictures {
+    /** The one where present and stored codes must not be mixed up, counted from 0: codes 41 and 24. */
+    private static final int LESSON = 9;
+
+    /** Longer than that lesson takes. */
+    private static final double AGES_S = 300;
+
     private final Path folder;
     private final String suffix;
     private final OpenWindow window;
@@ -34,19 +40,20 @@ public final class ScreenPictures {
         Path folder = Path.of(arguments.length == 0 ? "." : arguments[0]);
         Files.createDirectories(folder);
         Toolkit.startOrStop();
-        LessonShelf shelf = SampleLessons.shelf();
+        LessonShelf shelf = LessonShelf.of(Optional.empty());
         try {
-            walk(folder, shelf);
+            walk(folder, shelf, 1);
+            if (arguments.length > 1) {
+                walk(folder, shelf, 2);
+            }
         } finally {
             Platform.exit();
         }
     }
 
-    private static void walk(Path folder, LessonShelf shelf) {
-        for (int scale : new int[] {1, 2}) {
-            try (OpenWindow window = new OpenWindow(shelf, scale)) {
-                new ScreenPictures(folder, scale == 1 ? "" : "-text-" + scale, window).walk();
-            }
+    private static void walk(Path folder, LessonShelf shelf, int scale) {
+        try (OpenWindow window = new OpenWindow(shelf, scale)) {
+            new ScreenPictures(folder, scale == 1 ? "" : "-text-" + scale, window).walk();
         }
     }
 
@@ -54,55 +61,43 @@ public final class ScreenPictures {
         take("notice");
         window.press(KeyCode.ENTER);
         take("lessons");
+        for (int i = 0; i < LESSON; i++) {
+            window.press(KeyCode.DOWN);
+        }
         window.press(KeyCode.ENTER);
         take("briefing");
         window.press(KeyCode.ENTER);
         listen();
-        window.pass(200);
-        take("all-sent");
+        window.pass(AGES_S);
         window.pressWithAlt(KeyCode.M);
         take("marking");
         window.press(KeyCode.ENTER);
-        replay();
-    }
-
-    /** Writes as the codes come, with the mistakes that people make, until the lamp is lit in the second sending. */
-    private void listen() {
-        window.pass(0.1);
-        window.type("35 4");
-        passUntilLit(20);
-        take("lamp");
-        window.type("2 1 ");
-        window.press(KeyCode.TAB);
-        window.type("51 ");
-    }
-
-    private void replay() {
-        passUntilCount("3");
+        passUntilThird();
         take("replay");
+    }
+
+    /** Writes as people do who take a 1 for a 2, the separator for a code and a stored code for a present one. */
+    private void listen() {
+        passUntilLit(20);
+        window.type("42 1");
+        take("lamp");
+        window.type(" 24 ");
     }
 
     private void passUntilLit(double fromSeconds) {
         window.pass(fromSeconds);
         PlayScreen play = window.screen(PlayScreen.class);
-        for (int i = 0; i < 1000 && play.player().brightnessProperty().get() < 1; i++) {
-            window.pass(0.05);
-        }
+        window.passUntil(AGES_S, () -> play.player().brightnessProperty().get() == 1);
     }
 
-    private void passUntilCount(String count) {
-        window.pass(0.1);
+    /** The third flash of a second digit. */
+    private void passUntilThird() {
         ReplayScreen replay = window.screen(ReplayScreen.class);
-        for (int i = 0; i < 2000; i++) {
-            boolean there = replay.countProperty().get().equals(count)
-                    && replay.digitsProperty().get().length() == 1
-                    && replay.player().brightnessProperty().get() == 1;
-            if (there) {
-                return;
-            }
-            window.pass(0.05);
-        }
-        throw new IllegalStateException("no digit of " + count);
+        window.passUntil(
+                AGES_S,
+                () -> replay.countProperty().get().equals("3")
+                        && replay.digitsProperty().get().length() == 1
+                        && replay.player().brightnessProperty().get() == 1);
     }
 
     private void take(String name) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import javafx.geometry.Bounds;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import telltally.simulator.format.Segment;
+import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.SampleLessons;
 import telltally.trainer.screen.BriefingScreen;
 import telltally.trainer.screen.LessonsScreen;
@@ -195,6 +197,30 @@ class TrainerWindowTest {
         window.press(KeyCode.ENTER);
         window.pass(30);
         look(window, complaints);
+
+        assertThat(complaints).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 2})
+    void every_shipped_lesson_finds_room_on_its_pages(double textScale) {
+        OpenWindow window = new OpenWindow(LessonShelf.of(Optional.empty()), textScale);
+        opened.add(window);
+        List<String> complaints = Toolkit.fx(() -> {
+            List<String> found = new ArrayList<>();
+            ((NoticeScreen) window.now()).goOn();
+            int lessons = ((LessonsScreen) window.now()).items().size();
+            for (int i = 0; i < lessons; i++) {
+                ((LessonsScreen) window.now()).open(i);
+                found.addAll(Looks.cutOff(window.scene()));
+                ((BriefingScreen) window.now()).start();
+                found.addAll(Looks.cutOff(window.scene()));
+                ((PlayScreen) window.now()).mark();
+                found.addAll(Looks.cutOff(window.scene()));
+                window.now().back();
+            }
+            return found;
+        });
 
         assertThat(complaints).isEmpty();
     }

@@ -1,0 +1,207 @@
+package telltally.trainer.view;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.LongSupplier;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+import telltally.simulator.format.FormatCatalog;
+import telltally.simulator.format.Message;
+import telltally.simulator.scenario.Content;
+import telltally.simulator.scenario.Display;
+import telltally.simulator.scenario.Scenario;
+import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.lesson.LessonShelf.Entry;
+import telltally.trainer.playback.ShownFlash;
+import telltally.trainer.playback.Sounder;
+import telltally.trainer.screen.BriefingScreen;
+import telltally.trainer.screen.LessonsScreen;
+import telltally.trainer.screen.NoticeScreen;
+import telltally.trainer.screen.PlayScreen;
+import telltally.trainer.screen.Trainer;
+
+/**
+ * Plays a lesson of at least ten minutes in the real window, in real time, and prints how late its flashes came, whether
+ * that grew, how long the window took to open and what it holds in memory. {@code empty} as argument opens an empty
+ * JavaFX window instead; {@code start} opens the trainer and closes it at the third frame.
+ */
+public final class OnsetMeasure {
+    /** Twelve codes with many flashes, sent twice, and the separator and one stored code: more than ten minutes. */
+    private static final List<String> PRESENT =
+            List.of("99", "98", "97", "96", "95", "89", "88", "87", "86", "79", "78", "77", "69");
+
+    private final List<Long> drawnNanos = new ArrayList<>();
+    private long lastFrameNanos;
+    private long beganNanos;
+    private boolean wasLit;
+
+    private OnsetMeasure() {}
+
+    public static void main(String[] arguments) throws InterruptedException {
+        String what = arguments.length == 0 ? "play" : arguments[0];
+        Toolkit.startOrStop();
+        try {
+            new OnsetMeasure().measure(what);
+        } finally {
+            Platform.exit();
+        }
+    }
+
+    private void measure(String what) throws InterruptedException {
+        if (what.equals("empty")) {
+            Toolkit.run(() -> {
+                Stage stage = new Stage();
+                stage.setScene(new Scene(new StackPane(), 1280, 800));
+                stage.show();
+            });
+            tellStart("empty window");
+            return;
+        }
+        TrainerWindow window = Toolkit.fx(this::open);
+        tellStart("trainer");
+        if (what.equals("play")) {
+            play(window);
+        }
+    }
+
+    private TrainerWindow open() {
+        LessonShelf shelf = new LessonShelf(List.of(new Entry.Ready("long.json", tenMinutes())));
+        LongSupplier clock = () -> {
+            lastFrameNanos = System.nanoTime();
+            return lastFrameNanos;
+        };
+        Trainer trainer = new Trainer(shelf, new Trainer.Surroundings(clock, () -> 1, Sounder::new), Optional.empty());
+        TrainerWindow window = new TrainerWindow(new Stage(), trainer, clock, 1);
+        window.show();
+        return window;
+    }
+
+    private static Scenario tenMinutes() {
+        return new Scenario(
+                "long",
+                "Ten minutes",
+                List.of("A long list."),
+                "Count.",
+                FormatCatalog.shipped().find("pair-even").orElseThrow(),
+                Optional.empty(),
+                new Content.Outright(new Message.KeyOn(PRESENT, List.of("11"))),
+                Display.LAMP,
+                1);
+    }
+
+    private void play(TrainerWindow window) throws InterruptedException {
+        Trainer trainer = window.trainer();
+        PlayScreen screen = Toolkit.fx(() -> {
+            ((NoticeScreen) trainer.screen()).goOn();
+            ((LessonsScreen) trainer.screen()).open(0);
+            ((BriefingScreen) trainer.screen()).start();
+            return (PlayScreen) trainer.screen();
+        });
+        CountDownLatch ended = new CountDownLatch(1);
+        Toolkit.run(() -> window.stage().getScene().addPostLayoutPulseListener(() -> look(screen, ended)));
+        ended.await();
+        List<ShownFlash> shown = Toolkit.fx(() -> screen.player().playback().shown());
+        tell(
+                "onset as the frame was made",
+                shown,
+                shown.stream().mapToLong(ShownFlash::lateNanos).toArray());
+        long[] drawn = new long[Math.min(shown.size(), drawnNanos.size())];
+        for (int i = 0; i < drawn.length; i++) {
+            drawn[i] = drawnNanos.get(i) - shown.get(i).planned().startNanos();
+        }
+        System.out.println(
+                "flashes planned and shown: " + shown.size() + ", handed to the renderer: " + drawnNanos.size());
+        tell("onset as it was handed to the renderer", shown, drawn);
+        System.out.println("worst change of all, flashes going out included: "
+                + millis(screen.player().playback().worstLateNanos()) + " ms; scored: "
+                + !screen.player().playback().lagged());
+        System.out.println("memory at the end: " + residentMegabytes() + " MB");
+    }
+
+    /** Runs after each layout, right before the picture goes to the renderer. */
+    private void look(PlayScreen screen, CountDownLatch ended) {
+        if (screen.player().playback().positionNanos() == 0) {
+            beganNanos = lastFrameNanos;
+        }
+        boolean lit = screen.player().brightnessProperty().get() > 0;
+        if (lit && !wasLit) {
+            drawnNanos.add(System.nanoTime() - beganNanos);
+        }
+        wasLit = lit;
+        if (screen.player().ended()) {
+            ended.countDown();
+        }
+    }
+
+    private static void tell(String what, List<ShownFlash> shown, long[] late) {
+        long[] sorted = late.clone();
+        Arrays.sort(sorted);
+        double seconds = shown.get(late.length - 1).planned().startNanos() / 1e9;
+        System.out.println(what + ": " + late.length + " flashes in " + Math.round(seconds) + " s; median "
+                + millis(sorted[sorted.length / 2]) + ", p99 " + millis(sorted[(int) (sorted.length * 0.99)]) + ", max "
+                + millis(sorted[sorted.length - 1]) + " ms; drift by least squares "
+                + millis((long) (slope(shown, late) * 600e9)) + " ms over ten minutes");
+    }
+
+    /** Lateness against planned time, both in nanoseconds. */
+    private static double slope(List<ShownFlash> shown, long[] late) {
+        double meanTime = 0;
+        double meanLate = 0;
+        for (int i = 0; i < late.length; i++) {
+            meanTime += (double) shown.get(i).planned().startNanos() / late.length;
+            meanLate += (double) late[i] / late.length;
+        }
+        double together = 0;
+        double alone = 0;
+        for (int i = 0; i < late.length; i++) {
+            double time = shown.get(i).planned().startNanos() - meanTime;
+            together += time * (late[i] - meanLate);
+            alone += time * time;
+        }
+        return together / alone;
+    }
+
+    private static void tellStart(String what) throws InterruptedException {
+        CountDownLatch frames = new CountDownLatch(3);
+        AnimationTimer timer = new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                frames.countDown();
+            }
+        };
+        Toolkit.run(timer::start);
+        frames.await();
+        long millis = System.currentTimeMillis()
+                - ManagementFactory.getRuntimeMXBean().getStartTime();
+        Toolkit.run(timer::stop);
+        System.out.println(what + ": third frame " + millis + " ms after the start of Java, memory "
+                + residentMegabytes() + " MB");
+    }
+
+    private static String millis(long nanos) {
+        return Double.toString(Math.round(nanos / 1e5) / 10.0);
+    }
+
+    /** Linux only; -1 elsewhere. */
+    private static long residentMegabytes() {
+        try {
+            return Files.readAllLines(Path.of("/proc/self/status")).stream()
+                    .filter(line -> line.startsWith("VmRSS:"))
+                    .mapToLong(line -> Long.parseLong(line.replaceAll("[^0-9]", "")) / 1024)
+                    .findFirst()
+                    .orElse(-1);
+        } catch (IOException e) {
+            return -1;
+        }
+    }
+}
