@@ -97,7 +97,12 @@ class CommandTest {
             assertThat(Files.readAllBytes(out.resolve("sounder.wav"))).startsWith('R', 'I', 'F', 'F');
             assertThat(Files.readAllBytes(out.resolve("wire.wav"))).startsWith('R', 'I', 'F', 'F');
             CommandRun unknown = CommandRun.of(
-                    "simulate", LESSONS.resolve("01-one-digit.json").toString(), "--out", out.toString(), "--also", "smoke");
+                    "simulate",
+                    LESSONS.resolve("01-one-digit.json").toString(),
+                    "--out",
+                    out.toString(),
+                    "--also",
+                    "smoke");
             assertThat(unknown.errorLines()).singleElement().asString().contains("nothing is called \"smoke\"");
             assertThat(unknown.status()).isEqualTo(2);
         }
