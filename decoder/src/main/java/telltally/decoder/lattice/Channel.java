@@ -1,0 +1,40 @@
+package telltally.decoder.lattice;
+
+/**
+ * What stands between sender and observer, as far as lengths go.
+ *
+ * @param scale how much longer than nominal everything is
+ * @param biasSeconds by how much flashes are longer, and gaps shorter, than the scale makes them
+ * @param jitter standard deviation of each length relative to it
+ * @param blurSeconds standard deviation of each observed length that does not grow with it
+ * @param missed probability that a flash is not seen
+ * @param ghost probability that a gap holds a flash that was not sent
+ */
+record Channel(double scale, double biasSeconds, double jitter, double blurSeconds, double missed, double ghost) {
+    static Channel firstGuess(double scale) {
+        return new Channel(scale, 0, 0.07, 0.045, 0.003, 0.003);
+    }
+
+    Channel withRates(double missedRate, double ghostRate) {
+        return new Channel(scale, biasSeconds, jitter, blurSeconds, missedRate, ghostRate);
+    }
+
+    /** Whether another channel would hardly weigh lengths otherwise. */
+    boolean nearly(Channel other) {
+        return Math.abs(scale / other.scale - 1) < 0.1 * Math.max(jitter, 0.02)
+                && Math.abs(biasSeconds - other.biasSeconds) < 0.2 * blurSeconds
+                && jitter == other.jitter
+                && blurSeconds == other.blurSeconds
+                && near(missed, other.missed)
+                && near(ghost, other.ghost);
+    }
+
+    private static boolean near(double rate, double other) {
+        return rate < 2 * other && other < 2 * rate;
+    }
+
+    /** Standard deviation of an observed length made up of sent lengths whose squares add up to this. */
+    double deviation(double squares) {
+        return Math.sqrt(jitter * jitter * scale * scale * squares + blurSeconds * blurSeconds);
+    }
+}
