@@ -89,6 +89,7 @@ class BalanceSessionTest {
                 .until(110)
                 .throttle(111, 0.5)
                 .until(150)
+                .throttle(150.5, 0.6)
                 .throttle(151, 0)
                 .until(200);
         assertThat(workshop.events(Kind.BALANCE_BEGINS)).isEmpty();
@@ -154,6 +155,21 @@ class BalanceSessionTest {
         assertThat(results(workshop)).isEmpty();
         assertThat(workshop.bench().engineRuns()).isFalse();
         assertThat(workshop.bench().rpmNow()).isZero();
+    }
+
+    @Test
+    void that_it_died_is_noticed_at_the_same_instant_whoever_looks_how_often() {
+        Workshop seldom = running(dying()).press(151, 0.5).until(300);
+        Workshop often = running(dying()).press(151, 0.5);
+        for (int step = 1; step <= 148_000; step++) {
+            often.bench().advanceTo(Workshop.nanos(151.5) + step * Workshop.nanos(0.001));
+        }
+        assertThat(often.until(300).bench().events()).isEqualTo(seldom.bench().events());
+        assertThat(often.bench().speedRpm()).isEqualTo(seldom.bench().speedRpm());
+    }
+
+    private static Workshop dying() {
+        return Workshop.sound().vehicle(2, Transmission.MANUAL).weak(1, 0);
     }
 
     @Test

@@ -76,7 +76,8 @@ final class DecodeCommand implements Callable<Integer> {
         WorkSheetText asText = new WorkSheetText(meanings);
         int status = ExitStatus.DONE;
         if (timeline != null && files.size() > 1) {
-            throw new ProblemException(Problem.of("--timeline", "draws one recording; " + files.size() + " were named"));
+            throw new ProblemException(
+                    Problem.of("--timeline", "draws one recording; " + files.size() + " were named"));
         }
         for (String file : files) {
             try {
