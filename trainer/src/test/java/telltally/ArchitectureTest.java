@@ -39,6 +39,7 @@ class ArchitectureTest {
             decoder.reading      : simulator.signal simulator.format
             decoder.plain        : simulator.signal simulator.format decoder.reading
             decoder.lattice      : simulator.signal simulator.format decoder.reading
+            decoder.timeline     : simulator.signal simulator.format decoder.reading
             decoder.capture      : simulator.signal simulator.trace simulator.document
             decoder.score        : simulator simulator.* decoder.reading decoder.capture decoder.plain decoder.lattice
             trainer.lesson       : simulator simulator.* decoder.reading

@@ -14,6 +14,7 @@ import telltally.simulator.selftest.Bench;
 import telltally.simulator.selftest.Debrief;
 import telltally.simulator.selftest.Debrief.Expectation;
 import telltally.simulator.selftest.Diagnosis;
+import telltally.simulator.signal.PulseTrain;
 
 /**
  * Plays a scenario. The same scenario, seed and generator version give the same recording, everywhere. One simulation
@@ -43,9 +44,15 @@ public final class Simulation {
 
     public Recording run(long seed) {
         Chance chance = Chance.of(seed).stream("scenario/" + scenario.id());
-        return scenario.content() instanceof Content.Caused caused
+        Recording sent = scenario.content() instanceof Content.Caused caused
                 ? caused(caused, seed, chance)
                 : outright(((Content.Outright) scenario.content()).message(), seed, chance);
+        return scenario.channel().steps().isEmpty() ? sent : sent.withLamp(seen(sent.lamp(), chance.stream("channel")));
+    }
+
+    /** What the lesson's channel leaves of the lamp. */
+    private PulseTrain seen(PulseTrain lamp, Chance chance) {
+        return scenario.channel().drawnFrom(chance).applyTo(lamp, chance);
     }
 
     private Recording outright(Message message, long seed, Chance chance) {
@@ -71,7 +78,8 @@ public final class Simulation {
                 truth,
                 bench.speedRpm(),
                 bench.events(),
-                Optional.of(expectation(caused, circuits).withFromConditions(bench.codesFromConditions())));
+                Optional.of(expectation(caused, circuits).withFromConditions(bench.codesFromConditions())),
+                caused.setup().conditions().battery().volts());
     }
 
     /** The same for every seed but for what comes of the acts, so it is worked out once. */

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import telltally.simulator.channel.ChannelRecipe;
+import telltally.simulator.channel.ClockScale;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.GroupKind;
@@ -43,6 +45,27 @@ class SimulationTest {
 
     private static Scenario keyOn() {
         return scenario("pair-even", new Message.KeyOn(List.of("34", "42"), List.of()), 2);
+    }
+
+    @Test
+    void a_channel_spoils_the_lamp_and_leaves_the_wire_and_the_truth_as_they_were() {
+        Scenario clear = keyOn();
+        Scenario spoiled = new Scenario(
+                clear.id(),
+                clear.title(),
+                clear.briefing(),
+                clear.task(),
+                clear.format(),
+                clear.codeList(),
+                clear.content(),
+                clear.display(),
+                clear.loops(),
+                new ChannelRecipe(List.of(new ChannelRecipe.Step("clock-scale", draw -> new ClockScale(2)))));
+        Recording before = Simulation.run(clear, 7);
+        Recording after = Simulation.run(spoiled, 7);
+        assertThat(after.lamp().endNanos()).isEqualTo(2 * before.lamp().endNanos());
+        assertThat(after.pin()).isEqualTo(before.pin());
+        assertThat(after.truth()).isEqualTo(before.truth());
     }
 
     /** Everything a recording holds, as text. */

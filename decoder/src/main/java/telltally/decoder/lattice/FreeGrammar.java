@@ -24,7 +24,7 @@ import telltally.simulator.format.GroupKind;
  */
 final class FreeGrammar {
     /** Probability that a recording begins within a list, at any instant of it alike. */
-    static final double MIDWAY = 0.04;
+    static final double MIDWAY = 0.015;
     /** Probability that a recording ends within a list, for each second of it. */
     static final double EARLY = 1e-4;
 

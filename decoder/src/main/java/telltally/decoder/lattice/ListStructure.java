@@ -23,6 +23,8 @@ final class ListStructure {
     private static final double MISMATCH = -7;
     private static final int MOST_VARIED = 3;
     private static final int MOST_CHOICES = 3;
+    private static final int MOST_BEGUN = 6;
+    private static final double LEAST_BEGUN = 1e-6;
     private static final double LEAST_VARIED = 1e-4;
 
     /** A code of the list, with the groups that sent it, and how sure its digits are. */
@@ -152,6 +154,19 @@ final class ListStructure {
         }
     }
 
+    /** The first group may have been cut by the beginning of the recording, or be whole as it stands. */
+    private void beginnings(List<Block> blocks) {
+        List<String> rest = blocks.subList(1, blocks.size()).stream()
+                .filter(Block::complete)
+                .map(Block::best)
+                .toList();
+        for (String first : blocks.get(0).choices("", LEAST_BEGUN, MOST_BEGUN)) {
+            List<String> list = new ArrayList<>(List.of(first));
+            list.addAll(rest);
+            lists.add(list.stream().distinct().toList());
+        }
+    }
+
     /** The list of a layout with one code as its doubtful signs would have it. */
     private void variants(Layout layout) {
         List<String> list = layout.list();
@@ -182,6 +197,9 @@ final class ListStructure {
             for (int length = Math.max(1, codes - 1); length <= codes + 1; length++) {
                 for (int from : new int[] {0, pass.size() - length, length}) {
                     if (from >= 0 && from + length <= pass.size()) {
+                        if (from == 0 && pass == passes.get(0)) {
+                            beginnings(pass.subList(0, length));
+                        }
                         lists.add(pass.subList(from, from + length).stream()
                                 .filter(Block::complete)
                                 .map(Block::best)

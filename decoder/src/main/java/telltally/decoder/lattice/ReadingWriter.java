@@ -40,11 +40,24 @@ final class ReadingWriter {
                 .filter(found -> found.kind != GroupKind.CODE)
                 .forEach(this::other);
         groups.sort(Comparator.comparingLong(Group::startNanos));
+        noCodesWithinTheFrame();
         warnings();
         warnings.sort(Comparator.comparingLong(Warning::atNanos));
         double clock = trial.channel.scale();
         return new Reading(
                 Optional.of(new FormatEstimate(trial.model.format.id(), probability, clock)), codes, groups, warnings);
+    }
+
+    /** A frame around no code at all is how some formats say that there is nothing to report. */
+    private void noCodesWithinTheFrame() {
+        Optional<String> framing = trial.model.format.framingCode();
+        boolean framed = framing.isPresent()
+                && groups.stream()
+                        .anyMatch(group -> group.kind() == GroupKind.SEPARATOR
+                                && group.digits().equals(framing.get()));
+        if (framed) {
+            codes.putIfAbsent(Segment.CODES, List.of());
+        }
     }
 
     private void region(Region region) {

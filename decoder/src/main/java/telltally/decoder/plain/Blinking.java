@@ -102,7 +102,7 @@ final class Blinking {
 
     /** How sure it is that a light is what it was taken for: blinking, or chance. */
     private static Group group(double gain, long startNanos, long endNanos) {
-        double probability = 1 / (1 + StrictMath.exp(-gain));
+        double probability = (1 - Confidence.ACCIDENT) / (1 + StrictMath.exp(-gain));
         return new Group(GroupKind.STEADY, Segment.CODES, "", probability, startNanos, endNanos, List.of());
     }
 }

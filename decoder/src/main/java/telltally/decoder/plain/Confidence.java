@@ -9,7 +9,7 @@ package telltally.decoder.plain;
  * around it. a and u are guesses: no source.
  */
 final class Confidence {
-    private static final double ACCIDENT = 0.0003;
+    static final double ACCIDENT = 0.0003;
     private static final double UNSEEN = 0.001;
 
     /** Where rules decided against the length, the length is not all that counts. */

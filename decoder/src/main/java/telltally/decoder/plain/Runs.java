@@ -9,8 +9,8 @@ final class Runs {
     /** A flash this much longer than the longest of the format (as a logarithm: by 60 %) is no flash. */
     private static final double STEADY_FROM = 0.47;
 
-    /** A lone flash this much longer than it should be (by 10 %) might be no flash. */
-    private static final double PERHAPS_STEADY_FROM = 0.095;
+    /** A bulb check lasts a second at least; common practice, no source. */
+    private static final double BULB_CHECK_FROM = Lengths.log(1_000_000_000L);
 
     private static final double MOST_A_LENGTH = 6;
 
@@ -80,8 +80,9 @@ final class Runs {
         return kinds[first(run)] < 0;
     }
 
+    /** Whether a run is one light that is short enough for a flash, and long enough for a bulb check. */
     boolean perhapsSteady(int run) {
-        return count(run) == 1 && lit(first(run)) > lengths.longestFlash() + PERHAPS_STEADY_FROM;
+        return count(run) == 1 && flashes.length(first(run)) > BULB_CHECK_FROM;
     }
 
     /** The kind of a run's first flash; of all its flashes where digits are counted. */

@@ -3,6 +3,7 @@ package telltally.decoder.plain;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,14 +78,18 @@ final class Sendings {
         return rule.loops() ? Math.max(1, Math.round((float) rowLength / rule.eachCodeTimes())) : 1;
     }
 
-    private List<Word> listOnce(List<Word> codes) {
-        int period = rule.loops() ? period(codes) : codes.size() / rule.listTimes();
-        if (!rule.loops() && codes.size() % rule.listTimes() != 0) {
+    private List<Word> listOnce(List<Word> all) {
+        int period = rule.loops() ? period(all) : Math.max(1, all.size() / rule.listTimes());
+        int over = all.size() % (rule.loops() ? period : rule.listTimes());
+        // Unreadable groups that are one too many at the start belong to no sending: the recording begins midway.
+        boolean midway = all.subList(0, over).stream().allMatch(Sendings::unreadable);
+        List<Word> codes = midway ? all.subList(over, all.size()) : all;
+        if (!rule.loops() && !midway) {
             broken++;
             return codes;
         }
         List<Word> sent = new ArrayList<>();
-        for (int i = 0; i < period; i++) {
+        for (int i = 0; i < Math.min(period, codes.size()); i++) {
             List<Word> same = new ArrayList<>();
             for (int at = i; at < codes.size(); at += period) {
                 same.add(codes.get(at));
@@ -93,24 +98,27 @@ final class Sendings {
             broken += (int) same.stream().filter(word -> differ(word, best)).count();
             sent.add(best);
         }
-        long readable = sent.stream().filter(word -> !unreadable(word)).count();
-        long distinct = sent.stream()
-                .filter(word -> !unreadable(word))
-                .map(Word::digits)
-                .distinct()
-                .count();
-        broken += (int) Math.min(MOST_BROKEN, readable - distinct);
+        broken += Math.min(MOST_BROKEN, sentAgain(sent));
         return sent;
     }
 
-    /** After how many codes the list begins again: the length that, with the differences it leaves, says it shortest. */
+    /** How many readable codes stand in a list more than once. */
+    private static int sentAgain(List<Word> sent) {
+        List<String> readable = sent.stream()
+                .filter(word -> !unreadable(word))
+                .map(Word::digits)
+                .toList();
+        return readable.size() - (int) readable.stream().distinct().count();
+    }
+
+    /** After how many codes the list begins again: the length that, with the odd ones it leaves, says it shortest. */
     private int period(List<Word> codes) {
         int best = 1;
         int least = Integer.MAX_VALUE;
         for (int period = 1; period <= Math.min(rule.mostCodes(), codes.size()); period++) {
             int said = period;
-            for (int i = period; i < codes.size() && said <= least; i++) {
-                said += differ(codes.get(i), codes.get(i - period)) ? 1 : 0;
+            for (int place = 0; place < period && said <= least; place++) {
+                said += oddOnes(codes, place, period);
             }
             if (said <= least) {
                 least = said;
@@ -118,6 +126,21 @@ final class Sendings {
             }
         }
         return best;
+    }
+
+    /** How many codes at one place of the list are not what most sendings have there. */
+    private static int oddOnes(List<Word> codes, int place, int period) {
+        Map<String, Integer> counts = new HashMap<>();
+        int readable = 0;
+        int most = 0;
+        for (int at = place; at < codes.size(); at += period) {
+            Word word = codes.get(at);
+            if (!unreadable(word)) {
+                readable++;
+                most = Math.max(most, counts.merge(word.digits(), 1, Integer::sum));
+            }
+        }
+        return readable - most;
     }
 
     private static Word best(List<Word> same) {

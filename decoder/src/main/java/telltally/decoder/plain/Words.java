@@ -36,7 +36,7 @@ final class Words {
 
     private void take(int index) {
         Part part = parse.parts().get(index);
-        if (!part.role().continuesCode() && !(part.role().sort() == Sort.LOST && goesOn(part))) {
+        if (!part.role().continuesCode() && !goesOnUnreadable(part)) {
             close();
         }
         open.add(part);
@@ -52,9 +52,13 @@ final class Words {
         }
     }
 
-    /** Whether lost runs follow each other as closely as digits do. */
-    private boolean goesOn(Part part) {
-        if (open.isEmpty() || open.get(0).role().sort() != Sort.LOST) {
+    /** Whether the gap before a part is one inside a word, and the word has lost runs in it. */
+    private boolean goesOnUnreadable(Part part) {
+        boolean lostWord = open.stream().anyMatch(each -> each.role().sort() == Sort.LOST);
+        boolean ofWord =
+                part.role().sort() == Sort.LOST || (lostWord && part.role().sort() == Sort.FIRST_SIGN);
+        boolean wordIsWhole = open.size() == lengths.places() && !lostWord;
+        if (open.isEmpty() || !ofWord || wordIsWhole) {
             return false;
         }
         double gap = parse.runs().gapBefore(parse.runs().first(part.firstRun()));
@@ -80,30 +84,26 @@ final class Words {
         if (open.isEmpty()) {
             return;
         }
-        Role first = open.get(0).role();
         StringBuilder text = new StringBuilder();
-        if (first.sort() == Sort.LOST) {
-            for (Part part : open) {
-                int count = parse.runs().count(part.firstRun());
-                text.append(count > 9 ? "?" : Integer.toString(count));
-            }
-            close(GroupKind.UNREADABLE, first.segment(), text.toString());
-            return;
-        }
-        for (Part part : open) {
-            text.append(
-                    part.role().sort() == Sort.DIGIT
-                            ? parser.digit(part.role(), parse.runs(), part.firstRun(), part.lastRun())
-                            : parser.sign(parse.runs(), part.firstRun()));
-        }
-        close(kindOfCode(text.toString()), first.segment(), text.toString());
+        open.forEach(part -> text.append(text(part)));
+        close(kindOfCode(text.toString()), open.get(0).role().segment(), text.toString());
+    }
+
+    /** Of a lost run the number of its flashes. */
+    private String text(Part part) {
+        int count = parse.runs().count(part.firstRun());
+        return switch (part.role().sort()) {
+            case DIGIT -> parser.digit(part.role(), parse.runs(), part.firstRun(), part.lastRun());
+            case FIRST_SIGN, LATER_SIGN -> parser.sign(parse.runs(), part.firstRun());
+            default -> count > 9 ? "?" : Integer.toString(count);
+        };
     }
 
     private GroupKind kindOfCode(String text) {
         boolean whole = format.shape() instanceof CodeShape.Spelled spelled
                 ? open.size() <= spelled.longest()
                 : open.size() == lengths.places();
-        if (!whole) {
+        if (!whole || open.stream().anyMatch(part -> part.role().sort() == Sort.LOST)) {
             return GroupKind.UNREADABLE;
         }
         return format.framingCode().filter(text::equals).isPresent() ? GroupKind.SEPARATOR : GroupKind.CODE;

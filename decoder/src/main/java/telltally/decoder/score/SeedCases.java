@@ -11,32 +11,45 @@ import telltally.simulator.recording.Truth;
 import telltally.simulator.scenario.Scenario;
 import telltally.simulator.signal.PulseTrain;
 
-/** Makes the cases of a seed set. The same set, seed and generator version give the same cases, everywhere. */
+/**
+ * Makes the cases of a seed set. The same set, seed and generator version give the same cases, everywhere. Not for
+ * sharing between threads.
+ */
 public final class SeedCases {
     /** Apart from every stream that a simulation draws from. */
     private static final String STREAM = "seeds";
 
     private final SeedSet set;
+    private final List<Lesson> lessons;
 
     public SeedCases(SeedSet set) {
         this.set = set;
+        this.lessons = set.source() instanceof SeedSource.Scenarios source
+                ? source.scenarios().stream().map(Lesson::new).toList()
+                : List.of();
+    }
+
+    /** A lesson and its simulation, which works out once what is the same for every seed. */
+    private record Lesson(Scenario scenario, Simulation simulation) {
+        Lesson(Scenario scenario) {
+            this(scenario, new Simulation(scenario));
+        }
     }
 
     /** The cases of one seed: one for each lesson, or one random message. */
     public List<SeedCase> of(long seed) {
-        if (set.source() instanceof SeedSource.Scenarios lessons) {
-            return lessons.scenarios().stream().map(each -> played(each, seed)).toList();
+        if (set.source() instanceof SeedSource.Messages messages) {
+            return List.of(message(messages.recipe(), seed));
         }
-        return List.of(message(((SeedSource.Messages) set.source()).recipe(), seed));
+        return lessons.stream().map(each -> played(each, seed)).toList();
     }
 
-    private SeedCase played(Scenario scenario, long seed) {
-        Recording recording = Simulation.run(scenario, seed);
-        Chance chance = Chance.of(seed).stream(STREAM).stream("scenario/" + scenario.id());
-        return spoiled(
-                new SeedCase(
-                        seed, scenario.id(), scenario.format(), recording.lamp(), recording.pin(), recording.truth()),
-                chance);
+    private SeedCase played(Lesson lesson, long seed) {
+        Scenario scenario = lesson.scenario();
+        Recording recording = lesson.simulation().run(seed);
+        SeedCase sent = new SeedCase(
+                seed, scenario.id(), scenario.format(), recording.lamp(), recording.pin(), recording.truth());
+        return spoiled(sent, Chance.of(seed).stream(STREAM).stream("scenario/" + scenario.id()));
     }
 
     private SeedCase message(MessageRecipe recipe, long seed) {

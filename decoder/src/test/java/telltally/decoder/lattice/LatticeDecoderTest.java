@@ -144,7 +144,7 @@ class LatticeDecoderTest {
         String file = """
                 {"schema": "telltally/format/1", "id": "telegraph", "title": "Dots and dashes",
                  "flashes_s": {".": 0.12, "-": 0.36},
-                 "code": {"signs": {"S": "...", "O": "---", "T": "-", "E": ".", "R": ".-.", "N": "-."}, "longest": 5},
+                 "code": {"signs": {"S": "...", "O": "---", "T": "-", "E": ".", "R": ".-.", "N": "-."}, "most_signs": 5},
                  "gaps": {"within_digit_s": 0.12, "between_digits_s": 0.36, "between_codes_s": 0.84},
                  "list": {"list_times": 2}}
                 """;

@@ -247,6 +247,54 @@ class PlainDecoderTest {
         }
     }
 
+    /** Found by searching at random; shrunk by hand. */
+    @Nested
+    class Cases_that_once_went_wrong {
+        @Test
+        void a_light_that_cannot_be_read_before_a_list_does_not_turn_the_order_of_the_list() {
+            String code21 = "0.5 0.5 0.5 1.5 0.5 ";
+            String code12 = "0.5 1.5 0.5 0.5 0.5 ";
+            String list = code21 + "2.5 " + code12;
+
+            Reading reading = read(Trains.of("1 0.5 2.5 " + list + "4.5 " + list + "4.5 " + list + "1"), "pair-loop");
+            assertThat(told(reading)).startsWith("unreadable codes 1", "code codes 21");
+            assertThat(reading.codes()).isEqualTo(Map.of(Segment.CODES, List.of("21", "12")));
+        }
+
+        @Test
+        void a_bulb_check_hardly_longer_than_a_long_flash_is_steady_light() {
+            // By a fast clock and chance, 1.5 s became 1.26 s; the gap after it is near one that would hide a flash.
+            PulseTrain train = Trains.of("0.8 1.26 | 1.96 1.2 0.4 1.2 | 1.0 0.4 | 3.0 1.2 0.4 1.2 | 1.0 0.4 | 1");
+
+            Reading reading = read(train, "long-short");
+            assertThat(told(reading)).containsExactly("steady codes", "code codes 21", "code codes 21");
+        }
+
+        @Test
+        void code_12_three_times_in_a_loop_is_no_frame() {
+            String code = "0.5 1.5 0.5 0.5 0.5 | 4.5 ";
+
+            Reading reading = read(Trains.of("3 " + code.repeat(3)));
+            assertThat(reading.format().orElseThrow().id()).isEqualTo("pair-loop");
+            assertThat(reading.codes()).isEqualTo(Map.of(Segment.CODES, List.of("12")));
+        }
+
+        @Test
+        void one_short_flash_by_a_fast_clock_is_still_a_count_where_that_is_asked_for() {
+            assertThat(read(Trains.of("1.5 0.228 6"), "count-loop").codes())
+                    .isEqualTo(Map.of(Segment.CODES, List.of("1")));
+        }
+
+        @Test
+        void a_count_sent_once_between_two_formats_is_read_with_doubt() {
+            // 0.3 s by a clock that is a tenth fast, 0.25 s by one that is as slow: nothing else tells them apart.
+            Reading reading = read(Trains.of("2 " + "0.27 0.27 ".repeat(9)));
+
+            assertThat(reading.format().orElseThrow().probability()).isLessThan(0.9);
+            assertThat(warned(reading)).containsExactly(WarningKind.FORMAT_DOUBTFUL);
+        }
+    }
+
     @Nested
     class What_is_no_flash {
         @Test

@@ -45,7 +45,7 @@ final class SampleWriter {
         if (bulb) {
             told.append("bulb check, ");
             stay(true, seconds(1.5, 5));
-            stay(false, seconds(0.5, 8));
+            stay(false, seconds(0.8, 8));
         }
         if (chance.happens(0.2)) {
             told.append("long wait, ");

@@ -240,7 +240,8 @@ class SeedSetReaderTest {
                         "\"jitter\"",
                         "\"hum\"",
                         "15:14: /channel/1/kind: is \"hum\"; expected \"clock-scale\" or \"jitter\" or"
-                                + " \"contact-bounce\""),
+                                + " \"contact-bounce\" or \"clock-drift\" or \"missed-flashes\" or \"ghost-flashes\" or \"late-start\" or \"early-stop\" or \"loose-contact\""
+                                + " or \"glare\" or \"camera-frames\" or \"tap-along\" or \"short-taps\" or \"filament-lamp\" or \"led\" or \"meter-needle\""),
                 bad(
                         "no seeds",
                         "\"count\": 4",

@@ -74,7 +74,7 @@ class SeedsSchemaTest {
     @Test
     void every_shipped_set_is_valid() throws IOException {
         List<Path> sets = SeedFolder.filesIn(SeedFolder.SHIPPED);
-        assertThat(sets).hasSize(6);
+        assertThat(sets).hasSize(7);
         for (Path set : sets) {
             assertThat(errors(SCHEMA, Files.readString(set))).as(set.toString()).isEmpty();
         }

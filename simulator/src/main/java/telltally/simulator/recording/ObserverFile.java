@@ -23,7 +23,7 @@ public enum ObserverFile {
     LIGHT("light", "light.csv") {
         @Override
         void write(Recording recording, Path file) throws IOException {
-            FilamentLamp lamp = FilamentLamp.of(Bulb.panel(), BATTERY_VOLTS);
+            FilamentLamp lamp = FilamentLamp.of(Bulb.panel(), Math.max(LEAST_LAMP_VOLTS, recording.batteryVolts()));
             samples(lamp.light(recording.lamp(), SAMPLES_PER_SECOND), file);
         }
     },
@@ -46,7 +46,7 @@ public enum ObserverFile {
     WIRE("wire", "wire.wav") {
         @Override
         void write(Recording recording, Path file) throws IOException {
-            Wire wire = new Wire(new SteadySupply(BATTERY_VOLTS), SATURATION_VOLTS, RISE_NANOS, NOISE_VOLTS);
+            Wire wire = new Wire(new SteadySupply(recording.batteryVolts()), SATURATION_VOLTS, RISE_NANOS, NOISE_VOLTS);
             Chance noise = Chance.of(recording.seed()).stream("observer/wire");
             sound(wire.volts(recording.pin(), SOUND_HERTZ, noise), FULL_SCALE_VOLTS, file);
         }
@@ -59,10 +59,12 @@ public enum ObserverFile {
     private static final double TONE_HERTZ = 880;
     private static final double TONE_AMPLITUDE = 0.5;
 
-    /** A charged battery at rest and a usual open-collector output. Common practice, no source. */
-    private static final double BATTERY_VOLTS = 12.6;
+    /** A bulb is not computed for less; it gives no light long before. */
+    private static final double LEAST_LAMP_VOLTS = 1;
 
+    /** A usual open-collector output. Common practice, no source. */
     private static final double SATURATION_VOLTS = 0.4;
+
     private static final long RISE_NANOS = 50_000;
     private static final double NOISE_VOLTS = 0.05;
 

@@ -4,13 +4,31 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.LongFunction;
 import java.util.stream.Collectors;
+import telltally.simulator.channel.Bulb;
+import telltally.simulator.channel.CameraFrames;
 import telltally.simulator.channel.ChannelRecipe;
 import telltally.simulator.channel.ChannelRecipe.Step;
+import telltally.simulator.channel.ClockDrift;
 import telltally.simulator.channel.ClockScale;
 import telltally.simulator.channel.ContactBounce;
+import telltally.simulator.channel.EarlyStop;
+import telltally.simulator.channel.FilamentLamp;
+import telltally.simulator.channel.Finger;
+import telltally.simulator.channel.GhostFlashes;
+import telltally.simulator.channel.Glare;
+import telltally.simulator.channel.Impairment;
 import telltally.simulator.channel.Jitter;
+import telltally.simulator.channel.LateStart;
+import telltally.simulator.channel.Led;
+import telltally.simulator.channel.LooseContact;
+import telltally.simulator.channel.MeterNeedle;
+import telltally.simulator.channel.MissedFlashes;
+import telltally.simulator.channel.ShortTaps;
 import telltally.simulator.channel.Strength;
+import telltally.simulator.channel.StrengthDraw;
+import telltally.simulator.channel.TapAlong;
 import telltally.simulator.document.Fields;
 import telltally.simulator.document.Problem;
 
@@ -20,6 +38,9 @@ import telltally.simulator.document.Problem;
  */
 public final class ChannelFields {
     private static final long HOUR_NANOS = 3_600_000_000_000L;
+    private static final long SECOND_NANOS = 1_000_000_000L;
+    private static final double MIN_LAMP_VOLTS = 1;
+    private static final double MOST_LAMP_VOLTS = 16;
 
     /** A kind of impairment and how its strengths are read. */
     private record Kind(String name, Function<Fields, Step> reading) {}
@@ -27,7 +48,20 @@ public final class ChannelFields {
     private static final List<Kind> KINDS = List.of(
             new Kind("clock-scale", ChannelFields::clockScale),
             new Kind("jitter", ChannelFields::jitter),
-            new Kind("contact-bounce", ChannelFields::contactBounce));
+            new Kind("contact-bounce", ChannelFields::contactBounce),
+            new Kind("clock-drift", ChannelFields::clockDrift),
+            new Kind("missed-flashes", ChannelFields::missedFlashes),
+            new Kind("ghost-flashes", ChannelFields::ghostFlashes),
+            new Kind("late-start", fields -> lost(fields, "late-start", LateStart::new)),
+            new Kind("early-stop", fields -> lost(fields, "early-stop", EarlyStop::new)),
+            new Kind("loose-contact", ChannelFields::looseContact),
+            new Kind("glare", ChannelFields::glare),
+            new Kind("camera-frames", ChannelFields::cameraFrames),
+            new Kind("tap-along", ChannelFields::tapAlong),
+            new Kind("short-taps", ChannelFields::shortTaps),
+            new Kind("filament-lamp", ChannelFields::filamentLamp),
+            new Kind("led", ChannelFields::led),
+            new Kind("meter-needle", fields -> new Step("meter-needle", draw -> MeterNeedle.standard())));
 
     private ChannelFields() {}
 
@@ -71,6 +105,87 @@ public final class ChannelFields {
         return new Step(
                 "contact-bounce",
                 draw -> new ContactBounce(StrictMath.round(draw.of("longest", longestNanos)), mostContacts));
+    }
+
+    private static Step clockDrift(Fields fields) {
+        Strength share = number(fields, "share_per_minute", -1, 1);
+        return new Step("clock-drift", draw -> new ClockDrift(draw.of("share", share)));
+    }
+
+    private static Step missedFlashes(Fields fields) {
+        Strength probability = number(fields, "probability", 0, 1);
+        return new Step("missed-flashes", draw -> new MissedFlashes(draw.of("probability", probability)));
+    }
+
+    private static Step ghostFlashes(Fields fields) {
+        Strength probability = number(fields, "probability", 0, 1);
+        return new Step("ghost-flashes", draw -> GhostFlashes.ofReflections(draw.of("probability", probability)));
+    }
+
+    private static Step lost(Fields fields, String kind, LongFunction<Impairment> made) {
+        Strength lost = nanos(fields, "lost_s", 0, HOUR_NANOS);
+        return new Step(kind, draw -> made.apply(StrictMath.round(draw.of("lost", lost))));
+    }
+
+    private static Step looseContact(Fields fields) {
+        Strength perSecond = number(fields, "per_second", 0, 100);
+        Strength mean = nanos(fields, "mean_s", 0, HOUR_NANOS);
+        return new Step(
+                "loose-contact",
+                draw -> new LooseContact(draw.of("rate", perSecond), StrictMath.round(draw.of("mean", mean))));
+    }
+
+    private static Step glare(Fields fields) {
+        Strength length = nanos(fields, "length_s", 0, HOUR_NANOS);
+        return new Step("glare", draw -> new Glare(StrictMath.round(draw.of("length", length))));
+    }
+
+    /** A frame is exposed for half its time and shows what was lit for half of that. Common practice, no source. */
+    private static Step cameraFrames(Fields fields) {
+        Strength rate = number(fields, "frames_per_second", 1, 1000);
+        return new Step("camera-frames", draw -> {
+            double framesPerSecond = draw.of("rate", rate);
+            return new CameraFrames(framesPerSecond, (long) (0.5e9 / framesPerSecond), 0.5);
+        });
+    }
+
+    private static Step tapAlong(Fields fields) {
+        Fingers finger = finger(fields);
+        return new Step("tap-along", draw -> new TapAlong(finger.drawn(draw)));
+    }
+
+    private static Step shortTaps(Fields fields) {
+        Fingers finger = finger(fields);
+        return new Step("short-taps", draw -> ShortTaps.of(finger.drawn(draw)));
+    }
+
+    /** A person's finger with strengths that are still to be drawn. */
+    private record Fingers(Strength lag, Strength spread, Strength missed, Strength doubled) {
+        Finger drawn(StrengthDraw draw) {
+            return new Finger(
+                    StrictMath.round(draw.of("lag", lag)),
+                    StrictMath.round(draw.of("spread", spread)),
+                    draw.of("missed", missed),
+                    draw.of("doubled", doubled));
+        }
+    }
+
+    private static Fingers finger(Fields fields) {
+        return new Fingers(
+                nanos(fields, "lag_s", 0, SECOND_NANOS),
+                nanos(fields, "spread_s", 0, SECOND_NANOS),
+                number(fields, "missed", 0, 1),
+                number(fields, "doubled", 0, 1));
+    }
+
+    private static Step filamentLamp(Fields fields) {
+        Strength volts = number(fields, "supply_v", MIN_LAMP_VOLTS, MOST_LAMP_VOLTS);
+        return new Step("filament-lamp", draw -> FilamentLamp.of(Bulb.panel(), draw.of("volts", volts)));
+    }
+
+    private static Step led(Fields fields) {
+        Strength volts = number(fields, "supply_v", MIN_LAMP_VOLTS, MOST_LAMP_VOLTS);
+        return new Step("led", draw -> Led.at(draw.of("volts", volts)));
     }
 
     private static Strength number(Fields fields, String name, double least, double most) {

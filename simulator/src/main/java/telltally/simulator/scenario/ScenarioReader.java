@@ -3,6 +3,7 @@ package telltally.simulator.scenario;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import telltally.simulator.channel.ChannelRecipe;
 import telltally.simulator.codelist.CodeList;
 import telltally.simulator.codelist.CodeListCatalog;
 import telltally.simulator.codelist.CodeListReader;
@@ -69,10 +70,20 @@ public final class ScenarioReader {
         Optional<? extends Content> content = caused
                 ? new CauseReader(file, format, codeList).read(display, prompt)
                 : outright(file, format, codeList, cylinders, prompt);
+        ChannelRecipe channel = ChannelFields.read(file.optionalObjects("channel"));
         file.close();
         references.throwIfAny(problems);
         return new Scenario(
-                id, title, briefing, task, format.orElseThrow(), codeList, content.orElseThrow(), display, loops);
+                id,
+                title,
+                briefing,
+                task,
+                format.orElseThrow(),
+                codeList,
+                content.orElseThrow(),
+                display,
+                loops,
+                channel);
     }
 
     private static Optional<Content.Outright> outright(

@@ -132,7 +132,7 @@ class CauseReaderTest {
                         "\"conditions\"",
                         "\"codes\": {\"present\": []}, \"conditions\"",
                         "10:3: /codes: is not known here; expected one of schema, id, title, briefing, task, format,"
-                                + " code_list, prompt, shown_by, loops, vehicle, conditions, faults, acts"),
+                                + " code_list, prompt, shown_by, loops, vehicle, conditions, faults, acts, channel"),
                 bad(
                         "loops",
                         "\"conditions\"",

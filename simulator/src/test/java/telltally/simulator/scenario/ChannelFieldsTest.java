@@ -7,11 +7,24 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import telltally.simulator.chance.Chance;
+import telltally.simulator.channel.CameraFrames;
 import telltally.simulator.channel.ChannelRecipe;
+import telltally.simulator.channel.ClockDrift;
 import telltally.simulator.channel.ClockScale;
 import telltally.simulator.channel.ContactBounce;
+import telltally.simulator.channel.EarlyStop;
+import telltally.simulator.channel.Finger;
+import telltally.simulator.channel.GhostFlashes;
+import telltally.simulator.channel.Glare;
 import telltally.simulator.channel.Impairment;
 import telltally.simulator.channel.Jitter;
+import telltally.simulator.channel.LateStart;
+import telltally.simulator.channel.Led;
+import telltally.simulator.channel.LooseContact;
+import telltally.simulator.channel.MeterNeedle;
+import telltally.simulator.channel.MissedFlashes;
+import telltally.simulator.channel.ShortTaps;
+import telltally.simulator.channel.TapAlong;
 import telltally.simulator.document.Fields;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
@@ -40,6 +53,35 @@ class ChannelFieldsTest {
     }
 
     @Test
+    void what_observers_and_instruments_do_is_read_as_well() throws ProblemException {
+        assertThat(drawn("""
+                {"kind": "clock-drift", "share_per_minute": 0.01}, {"kind": "missed-flashes", "probability": 0.1},
+                {"kind": "ghost-flashes", "probability": 0.2}, {"kind": "late-start", "lost_s": 3},
+                {"kind": "early-stop", "lost_s": 4}, {"kind": "loose-contact", "per_second": 0.5, "mean_s": 0.05},
+                {"kind": "glare", "length_s": 2}, {"kind": "camera-frames", "frames_per_second": 25},
+                {"kind": "tap-along", "lag_s": 0.2, "spread_s": 0.03, "missed": 0.01, "doubled": 0.02},
+                {"kind": "short-taps", "lag_s": 0.2, "spread_s": 0.03, "missed": 0, "doubled": 0},
+                {"kind": "led", "supply_v": 9}, {"kind": "meter-needle"}"""))
+                .containsExactly(
+                        new ClockDrift(0.01),
+                        new MissedFlashes(0.1),
+                        GhostFlashes.ofReflections(0.2),
+                        new LateStart(3_000_000_000L),
+                        new EarlyStop(4_000_000_000L),
+                        new LooseContact(0.5, 50_000_000),
+                        new Glare(2_000_000_000L),
+                        new CameraFrames(25, 20_000_000, 0.5),
+                        new TapAlong(new Finger(200_000_000, 30_000_000, 0.01, 0.02)),
+                        ShortTaps.of(new Finger(200_000_000, 30_000_000, 0, 0)),
+                        Led.at(9),
+                        MeterNeedle.standard());
+        assertThat(drawn("{\"kind\": \"filament-lamp\", \"supply_v\": 9.5}")
+                        .get(0)
+                        .kind())
+                .isEqualTo("filament-lamp");
+    }
+
+    @Test
     void an_empty_channel_spoils_nothing() throws ProblemException {
         assertThat(drawn("")).isEmpty();
     }
@@ -55,7 +97,7 @@ class ChannelFieldsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            {"kind":"hum"}|1:21: /channel/0/kind: is "hum"; expected "clock-scale" or "jitter" or "contact-bounce"
+            {"kind":"hum"}|1:21: /channel/0/kind: is "hum"; expected "clock-scale" or "jitter" or "contact-bounce" or "clock-drift" or "missed-flashes" or "ghost-flashes" or "late-start" or "early-stop" or "loose-contact" or "glare" or "camera-frames" or "tap-along" or "short-taps" or "filament-lamp" or "led" or "meter-needle"
             {"share":0.1}|1:13: /channel/0/kind: is missing; expected a text
             {"kind":"jitter"}|1:13: /channel/0/share: is missing; expected a number
             {"kind":"jitter","share":"0.1"}|1:38: /channel/0/share: is a text; expected a number

@@ -134,7 +134,7 @@ class ScenarioReaderTest {
                         "\"task\"",
                         "\"showed_by\": \"lamp\", \"task\"",
                         "6:3: /showed_by: is not known here; expected one of schema, id, title, briefing, task, format,"
-                                + " code_list, cylinders, prompt, shown_by, loops, codes"),
+                                + " code_list, cylinders, prompt, shown_by, loops, codes, channel"),
                 bad(
                         "a display that is none",
                         "\"task\"",

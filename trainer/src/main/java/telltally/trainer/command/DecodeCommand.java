@@ -1,5 +1,7 @@
 package telltally.trainer.command;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -8,10 +10,11 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import telltally.decoder.plain.PlainDecoder;
+import telltally.decoder.lattice.LatticeDecoder;
 import telltally.decoder.reading.Decoder;
 import telltally.decoder.reading.Reading;
 import telltally.decoder.reading.ReadingJson;
+import telltally.decoder.timeline.TimelineSvg;
 import telltally.simulator.codelist.CodeList;
 import telltally.simulator.codelist.CodeListCatalog;
 import telltally.simulator.codelist.CodeListReader;
@@ -21,6 +24,7 @@ import telltally.simulator.document.TextFile;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.FormatReader;
+import telltally.simulator.signal.PulseTrain;
 
 @Command(
         name = "decode",
@@ -31,7 +35,7 @@ import telltally.simulator.format.FormatReader;
         })
 final class DecodeCommand implements Callable<Integer> {
     private final Streams streams;
-    private final Decoder decoder = new PlainDecoder();
+    private final Decoder decoder = new LatticeDecoder();
 
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Recordings; - reads standard input.")
     private List<String> files = List.of();
@@ -54,6 +58,12 @@ final class DecodeCommand implements Callable<Integer> {
     @Option(names = "--json", description = "One reading a line, as JSON.")
     private boolean json;
 
+    @Option(
+            names = "--timeline",
+            paramLabel = "FILE",
+            description = "Also draws flashes, gaps and groups as SVG; with one recording only.")
+    private @Nullable Path timeline;
+
     DecodeCommand(Streams streams) {
         this.streams = streams;
     }
@@ -65,10 +75,15 @@ final class DecodeCommand implements Callable<Integer> {
         ReadingJson asJson = new ReadingJson();
         WorkSheetText asText = new WorkSheetText(meanings);
         int status = ExitStatus.DONE;
+        if (timeline != null && files.size() > 1) {
+            throw new ProblemException(
+                    Problem.of("--timeline", "draws one recording; " + files.size() + " were named"));
+        }
         for (String file : files) {
             try {
-                Reading reading = decoder.decode(
-                        RecordingInput.open(file, streams.in()).train(Optional.ofNullable(wire)), candidates);
+                PulseTrain train = RecordingInput.open(file, streams.in()).train(Optional.ofNullable(wire));
+                Reading reading = decoder.decode(train, candidates);
+                draw(train, reading, file);
                 streams.out().print(json ? asJson.text(reading, file) + "\n" : asText.text(reading, file));
                 if (!reading.decoded()) {
                     status = Math.max(status, ExitStatus.FELL_SHORT);
@@ -80,6 +95,18 @@ final class DecodeCommand implements Callable<Integer> {
             }
         }
         return status;
+    }
+
+    private void draw(PulseTrain train, Reading reading, String source) throws ProblemException {
+        Path file = timeline;
+        if (file != null) {
+            try {
+                Files.writeString(file, TimelineSvg.text(train, reading, source));
+            } catch (IOException e) {
+                throw new ProblemException(Problem.of(
+                        file.toString(), "cannot be written: " + e.getClass().getSimpleName() + " " + e.getMessage()));
+            }
+        }
     }
 
     private List<FlashFormat> candidates() throws ProblemException {

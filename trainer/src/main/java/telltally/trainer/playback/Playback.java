@@ -74,6 +74,11 @@ public final class Playback {
         return List.copyOf(shown);
     }
 
+    /** Whether a flash has come and gone; cheap enough to be asked at every frame. */
+    public boolean anyShown() {
+        return !shown.isEmpty();
+    }
+
     /** The longest that any change so far was seen after its time. */
     public long worstLateNanos() {
         return worstLateNanos;

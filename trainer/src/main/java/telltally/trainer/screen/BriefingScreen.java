@@ -17,7 +17,9 @@ public final class BriefingScreen implements Screen {
         this.trainer = trainer;
         this.lesson = lesson;
         // A lesson may ask for the sounder; no lesson may bring back a lamp that the learner turned down.
-        Display asked = lesson.scenario().display();
+        Display asked = standsIn(lesson.scenario().display())
+                ? Display.LAMP
+                : lesson.scenario().display();
         this.shownBy = new SimpleObjectProperty<>(agreed == Display.LAMP ? asked : agreed);
         openSound();
         shownBy.addListener((property, before, after) -> openSound());
@@ -36,9 +38,12 @@ public final class BriefingScreen implements Screen {
         return lesson.scenario().task();
     }
 
-    /** How codes are sent, in one line. */
+    /** How codes are sent and shown, in one line. */
     public String signal() {
-        return lesson.scenario().format().title();
+        Display display = lesson.scenario().display();
+        String tool = display == Display.METER ? "meter" : "test light";
+        return lesson.scenario().format().title()
+                + (standsIn(display) ? ". The lamp of this window stands for the " + tool : "");
     }
 
     public List<String> cautions() {
@@ -57,6 +62,11 @@ public final class BriefingScreen implements Screen {
     @Override
     public void back() {
         trainer.lessons(Optional.of(lesson.scenario()));
+    }
+
+    /** There is one lamp on this bench; it blinks where a test light would and where a needle would sweep. */
+    private static boolean standsIn(Display display) {
+        return display == Display.TEST_LIGHT || display == Display.METER;
     }
 
     private void openSound() {

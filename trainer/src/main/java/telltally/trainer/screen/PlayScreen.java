@@ -64,9 +64,9 @@ public final class PlayScreen implements Screen {
         caption.set(
                 player.ended()
                         ? "Everything has been sent. Write down what is missing, then have it marked."
-                        : player.playback().shown().isEmpty()
-                                ? "Running. The first flash may take a few seconds."
-                                : "Running. Write each code down as it comes.");
+                        : player.playback().anyShown()
+                                ? "Running. Write each code down as it comes."
+                                : "Running. The first flash may take a few seconds.");
         player.notScored().ifPresent(reason -> notScored = Optional.of(reason));
     }
 

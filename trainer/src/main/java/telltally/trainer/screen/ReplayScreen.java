@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import telltally.simulator.format.GroupKind;
 import telltally.simulator.format.SentGroup;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.Marker;
@@ -90,11 +91,18 @@ public final class ReplayScreen implements Screen {
         List<SentGroup> groups =
                 only.map(List::of).orElse(lesson.recording().truth().groups());
         RunningCount now = RunningCount.at(groups, player.playback().positionNanos());
-        count.set(now.group().isEmpty() ? "" : Integer.toString(now.flashes()));
+        boolean counted = now.group().filter(group -> !isSteady(group)).isPresent();
+        count.set(counted ? Integer.toString(now.flashes()) : "");
         digits.set(now.digits());
         caption.set(now.group()
                 .map(group -> describe(group, now.repeat()))
                 .orElse(player.remark().isEmpty() ? "Wait for the first flash." : player.remark()));
+    }
+
+    /** A bulb check, a lead-in or an output switched on; blinking has more than one flash. */
+    private static boolean isSteady(SentGroup group) {
+        return group.kind() == GroupKind.STEADY
+                && group.signs().get(0).flashes().size() == 1;
     }
 
     private String describe(SentGroup group, boolean repeat) {
@@ -104,7 +112,8 @@ public final class ReplayScreen implements Screen {
         }
         return switch (group.kind()) {
             case BALANCE -> "The result of the cylinder balance test.";
-            case STEADY -> "Even blinking: there is nothing to report.";
+            case STEADY ->
+                isSteady(group) ? "A steady light, which is no flash." : "Even blinking: there is nothing to report.";
             default -> Words.listing(group.segment()) + (repeat ? ", sent again to check the first count." : ".");
         };
     }

@@ -117,7 +117,7 @@ public final class Trainer implements AutoCloseable {
     }
 
     static boolean heard(Display display) {
-        return display != Display.LAMP;
+        return display == Display.SOUNDER || display == Display.LAMP_AND_SOUNDER;
     }
 
     static boolean seen(Display display) {

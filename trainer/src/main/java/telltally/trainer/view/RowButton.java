@@ -38,6 +38,9 @@ final class RowButton extends StackPane {
         } else if (key == KeyCode.DOWN || key == KeyCode.UP) {
             step(key == KeyCode.DOWN ? 1 : -1);
             event.consume();
+        } else if (key == KeyCode.END || key == KeyCode.HOME) {
+            step(key == KeyCode.END ? Integer.MAX_VALUE / 2 : Integer.MIN_VALUE / 2);
+            event.consume();
         }
     }
 
@@ -48,9 +51,7 @@ final class RowButton extends StackPane {
         var rows = getParent().getChildrenUnmodifiable().stream()
                 .filter(RowButton.class::isInstance)
                 .toList();
-        int next = rows.indexOf(this) + by;
-        if (next >= 0 && next < rows.size()) {
-            rows.get(next).requestFocus();
-        }
+        int next = Math.max(0, Math.min(rows.size() - 1, rows.indexOf(this) + by));
+        rows.get(next).requestFocus();
     }
 }

@@ -5,8 +5,6 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import telltally.trainer.screen.WorkSheet;
 
@@ -23,14 +21,10 @@ final class SheetPaper extends VBox {
         getStyleClass().add("paper");
         Label heading = new Label("Work sheet");
         heading.getStyleClass().add("paper-heading");
-        HBox row = new HBox();
-        row.getStyleClass().add("columns");
         for (int i = 0; i < sheet.columns().size(); i++) {
-            ColumnField field = column(i);
-            HBox.setHgrow(field, Priority.ALWAYS);
-            row.getChildren().add(field);
+            columns.add(column(i));
         }
-        getChildren().addAll(heading, row);
+        getChildren().addAll(heading, new EvenColumns(columns));
         sheet.activeProperty().addListener((property, before, after) -> focusActive());
     }
 
@@ -57,7 +51,6 @@ final class SheetPaper extends VBox {
                 sheet.type(event.getCharacter());
             }
         });
-        columns.add(field);
         return field;
     }
 

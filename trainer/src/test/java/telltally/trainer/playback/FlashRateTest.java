@@ -3,6 +3,7 @@ package telltally.trainer.playback;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,6 +12,7 @@ import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.Message;
 import telltally.simulator.signal.PulseTrain;
 import telltally.trainer.lesson.Lesson;
+import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.SampleLessons;
 
 class FlashRateTest {
@@ -65,6 +67,16 @@ class FlashRateTest {
             seen++;
         }
         assertThat(seen).isEqualTo(7);
+    }
+
+    @Test
+    void every_shipped_lesson_may_flash_on_the_lamp() {
+        assertThat(LessonShelf.of(Optional.empty()).scenarios())
+                .hasSizeGreaterThanOrEqualTo(50)
+                .allSatisfy(scenario -> assertThat(FlashRate.mostInAnySecond(
+                                Lesson.play(scenario, 7).pulses()))
+                        .as(scenario.id())
+                        .isLessThanOrEqualTo(FlashRate.MOST_IN_A_SECOND));
     }
 
     private static Message longest(FlashFormat format) {

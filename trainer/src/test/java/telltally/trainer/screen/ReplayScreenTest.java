@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import telltally.simulator.format.Segment;
 import telltally.simulator.scenario.Display;
+import telltally.simulator.scenario.Scenario;
+import telltally.trainer.lesson.LessonShelf;
 
 /** The first sample lesson sends 34 and 42 as present and 15 as stored. */
 class ReplayScreenTest {
@@ -56,6 +59,21 @@ class ReplayScreenTest {
                         "No code: the separator, the single flash between present and stored codes.",
                         "A stored code.",
                         "A stored code, sent again to check the first count.");
+    }
+
+    @Test
+    void a_steady_light_counts_for_nothing() {
+        Scenario story = LessonShelf.of(Optional.empty()).find("nothing-found").orElseThrow();
+        PracticeRun told = PracticeRun.of(story);
+        told.playing(Display.LAMP).mark();
+        told.at(MarkingScreen.class).replayAll();
+        ReplayScreen replay = told.at(ReplayScreen.class);
+        while (!replay.player().ended() && !replay.captionProperty().get().startsWith("A steady light")) {
+            told.pass(0.1);
+        }
+
+        assertThat(replay.captionProperty().get()).isEqualTo("A steady light, which is no flash.");
+        assertThat(replay.countProperty().get()).isEmpty();
     }
 
     @Test

@@ -29,8 +29,9 @@ class TrainerTest {
     void nothing_flashes_before_the_notice_was_read() {
         assertThat(run.trainer.screen()).isInstanceOf(NoticeScreen.class);
         assertThat(run.at(NoticeScreen.class).paragraphs().get(0)).contains("photosensitive epilepsy");
-        assertThat(run.at(NoticeScreen.class).choices()).extracting("display").containsExactly((Object[])
-                Display.values());
+        assertThat(run.at(NoticeScreen.class).choices())
+                .extracting("display")
+                .containsExactly(Display.LAMP, Display.SOUNDER, Display.LAMP_AND_SOUNDER);
     }
 
     @Test
@@ -102,6 +103,20 @@ class TrainerTest {
         lampRefused.at(NoticeScreen.class).goOn();
         lampRefused.at(LessonsScreen.class).open(0);
         assertThat(lampRefused.at(BriefingScreen.class).shownByProperty().get()).isEqualTo(Display.SOUNDER);
+    }
+
+    @Test
+    void the_lamp_stands_in_for_test_light_and_meter() {
+        for (Display display : List.of(Display.TEST_LIGHT, Display.METER)) {
+            PracticeRun stood = PracticeRun.of(shownBy(display));
+            stood.at(NoticeScreen.class).goOn();
+            stood.at(LessonsScreen.class).open(0);
+
+            BriefingScreen briefing = stood.at(BriefingScreen.class);
+            assertThat(briefing.shownByProperty().get()).isEqualTo(Display.LAMP);
+            assertThat(briefing.signal()).contains("The lamp of this window stands for the");
+            assertThat(stood.soundsOpened()).isZero();
+        }
     }
 
     @Test

@@ -36,13 +36,12 @@ import telltally.trainer.screen.Trainer;
  * JavaFX window instead; {@code start} opens the trainer and closes it at the third frame.
  */
 public final class OnsetMeasure {
-    /** Twelve codes with many flashes, sent twice, and the separator and one stored code: more than ten minutes. */
+    /** Fifteen codes with many flashes, sent twice, the separator and one stored code: more than ten minutes. */
     private static final List<String> PRESENT =
-            List.of("99", "98", "97", "96", "95", "89", "88", "87", "86", "79", "78", "77", "69");
+            List.of("99", "98", "97", "96", "95", "89", "88", "87", "86", "79", "78", "77", "76", "69", "68");
 
     private final List<Long> drawnNanos = new ArrayList<>();
     private long lastFrameNanos;
-    private long beganNanos;
     private boolean wasLit;
 
     private OnsetMeasure() {}
@@ -130,9 +129,7 @@ public final class OnsetMeasure {
 
     /** Runs after each layout, right before the picture goes to the renderer. */
     private void look(PlayScreen screen, CountDownLatch ended) {
-        if (screen.player().playback().positionNanos() == 0) {
-            beganNanos = lastFrameNanos;
-        }
+        long beganNanos = lastFrameNanos - screen.player().playback().positionNanos();
         boolean lit = screen.player().brightnessProperty().get() > 0;
         if (lit && !wasLit) {
             drawnNanos.add(System.nanoTime() - beganNanos);

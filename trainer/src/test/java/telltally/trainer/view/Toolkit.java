@@ -15,7 +15,7 @@ import javafx.application.Platform;
 
 /** The JavaFX toolkit in a test: started once, asked from outside, waited for by its own pulses. */
 final class Toolkit {
-    private static final int TIMEOUT_S = 20;
+    private static final int TIMEOUT_S = 60;
 
     /** Started when it is first looked at; the text is why it could not be. */
     private static final class Start {
