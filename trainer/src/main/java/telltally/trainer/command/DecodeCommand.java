@@ -3,6 +3,7 @@ package telltally.trainer.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -13,7 +14,9 @@ import picocli.CommandLine.Parameters;
 import telltally.decoder.lattice.LatticeDecoder;
 import telltally.decoder.reading.Decoder;
 import telltally.decoder.reading.Reading;
+import telltally.decoder.reading.Reading.Warning;
 import telltally.decoder.reading.ReadingJson;
+import telltally.decoder.reading.WarningKind;
 import telltally.decoder.timeline.TimelineSvg;
 import telltally.simulator.codelist.CodeList;
 import telltally.simulator.codelist.CodeListCatalog;
@@ -25,12 +28,15 @@ import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.FormatReader;
 import telltally.simulator.signal.PulseTrain;
+import telltally.trainer.command.RecordingInput.Channel;
+import telltally.trainer.command.RecordingInput.Heard;
 
 @Command(
         name = "decode",
         mixinStandardHelpOptions = true,
         description = {
-            "Reads codes from recordings: edge CSV (time_s,level) or a value change dump.",
+            "Reads codes from recordings: edge CSV (time_s,level), sample CSV (time_s,value), a value change dump,",
+            "a sound recording (WAV) or a clip of the lamp (MP4 or MOV, H.264).",
             "Exit status 1 where a recording holds nothing that can be decoded."
         })
 final class DecodeCommand implements Callable<Integer> {
@@ -45,6 +51,13 @@ final class DecodeCommand implements Callable<Integer> {
             paramLabel = "ID",
             description = "Flash format: an id, a format file ending in .json, or auto (default: ${DEFAULT-VALUE}).")
     private String format = "auto";
+
+    @Option(
+            names = "--channel",
+            paramLabel = "KIND",
+            description =
+                    "What the recordings are: edges, samples, or auto to go by their content (default: ${DEFAULT-VALUE}).")
+    private String channel = "auto";
 
     @Option(names = "--wire", paramLabel = "NAME", description = "Which wire of a value change dump.")
     private @Nullable String wire;
@@ -74,6 +87,7 @@ final class DecodeCommand implements Callable<Integer> {
         Optional<CodeList> meanings = meanings();
         ReadingJson asJson = new ReadingJson();
         WorkSheetText asText = new WorkSheetText(meanings);
+        Channel expected = channel();
         int status = ExitStatus.DONE;
         if (timeline != null && files.size() > 1) {
             throw new ProblemException(
@@ -81,9 +95,11 @@ final class DecodeCommand implements Callable<Integer> {
         }
         for (String file : files) {
             try {
-                PulseTrain train = RecordingInput.open(file, streams.in()).train(Optional.ofNullable(wire));
-                Reading reading = decoder.decode(train, candidates);
-                draw(train, reading, file);
+                Heard heard = RecordingInput.open(file, streams.in()).read(Optional.ofNullable(wire), expected);
+                Reading reading = reading(heard, candidates, file);
+                if (!json) {
+                    heard.remarks().forEach(remark -> streams.line(file + ": " + remark));
+                }
                 streams.out().print(json ? asJson.text(reading, file) + "\n" : asText.text(reading, file));
                 if (!reading.decoded()) {
                     status = Math.max(status, ExitStatus.FELL_SHORT);
@@ -95,6 +111,26 @@ final class DecodeCommand implements Callable<Integer> {
             }
         }
         return status;
+    }
+
+    private Reading reading(Heard heard, List<FlashFormat> candidates, String file) throws ProblemException {
+        if (heard.train().isEmpty()) {
+            String why = heard.remarks().isEmpty()
+                    ? "no blinking was found"
+                    : heard.remarks().get(0);
+            return Reading.nothing(new Warning(0, WarningKind.NO_FLASHES, why));
+        }
+        Reading reading = decoder.decode(heard.train().get(), candidates);
+        draw(heard.train().get(), reading, file);
+        return reading;
+    }
+
+    private Channel channel() throws ProblemException {
+        return Arrays.stream(Channel.values())
+                .filter(each -> each.word().equals(channel))
+                .findFirst()
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        "--channel", "is " + Problem.quoted(channel) + "; expected auto or edges or samples")));
     }
 
     private void draw(PulseTrain train, Reading reading, String source) throws ProblemException {

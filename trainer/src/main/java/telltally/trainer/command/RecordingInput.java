@@ -2,15 +2,24 @@ package telltally.trainer.command;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import telltally.simulator.document.Place;
+import telltally.decoder.capture.CaptureResult;
+import telltally.decoder.capture.ClipCapture;
+import telltally.decoder.capture.Polarity;
+import telltally.decoder.capture.SampleCapture;
+import telltally.decoder.capture.SoundCapture;
+import telltally.decoder.capture.SoundKind;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.TextFile;
 import telltally.simulator.signal.PulseTrain;
 import telltally.simulator.trace.EdgeCsv;
+import telltally.simulator.trace.SampleCsv;
 import telltally.simulator.trace.Vcd;
+import telltally.simulator.trace.Wav;
 
 /** A file that may hold a pulse train, of a kind that its content tells. */
 final class RecordingInput {
@@ -45,34 +54,106 @@ final class RecordingInput {
         }
     }
 
+    /** What a recording may be. */
+    enum Channel {
+        AUTO("auto"),
+        EDGES("edges"),
+        SAMPLES("samples");
+
+        private final String word;
+
+        Channel(String word) {
+            this.word = word;
+        }
+
+        /** As an option says it. */
+        String word() {
+            return word;
+        }
+    }
+
+    /**
+     * What a recording holds.
+     *
+     * @param train empty where samples have no blinking in them
+     * @param remarks what was chosen or assumed on the way, or why there is no train
+     */
+    record Heard(Optional<PulseTrain> train, List<String> remarks) {}
+
     /**
      * @param wire which wire of a value change dump; empty for the only one that can be meant
-     * @throws ProblemException if the content is of no kind that is read, or broken
+     * @param channel what the recording is expected to be
+     * @throws ProblemException if the content is of no kind that is read, or of the other kind, or broken
      */
-    PulseTrain train(Optional<String> wire) throws ProblemException {
-        if (bytes.length > 4 && bytes[0] == 'R' && bytes[1] == 'I' && bytes[2] == 'F' && bytes[3] == 'F') {
-            throw new ProblemException(Problem.of(name, "is a sound recording; this kind is not read yet"));
+    Heard read(Optional<String> wire, Channel channel) throws ProblemException {
+        Optional<CaptureResult> captured = samples();
+        if (captured.isPresent()) {
+            refuse(channel == Channel.EDGES, "holds samples; edges were expected (--channel edges)");
+            refuse(wire.isPresent(), "has no wires to choose from; --wire goes with value change dumps");
+            return heard(captured.get());
+        }
+        refuse(channel == Channel.SAMPLES, "holds edges; samples were expected (--channel samples)");
+        return new Heard(Optional.of(edges(wire)), List.of());
+    }
+
+    private void refuse(boolean wrong, String text) throws ProblemException {
+        if (wrong) {
+            throw new ProblemException(Problem.of(name, text));
+        }
+    }
+
+    private Heard heard(CaptureResult result) throws ProblemException {
+        if (result instanceof CaptureResult.Pulses pulses) {
+            return new Heard(Optional.of(pulses.train()), pulses.remarks());
+        }
+        CaptureResult.NoPulses none = (CaptureResult.NoPulses) result;
+        boolean unreadable = switch (none.reason()) {
+            case NO_CLIP, UNREADABLE_CODING, DAMAGED_CLIP, TIMES_OUT_OF_RANGE -> true;
+            default -> false;
+        };
+        refuse(unreadable, none.text());
+        return new Heard(Optional.empty(), List.of(none.text()));
+    }
+
+    /** Samples of whatever kind; empty where the content is none. */
+    private Optional<CaptureResult> samples() throws ProblemException {
+        if (begins("RIFF", 0)) {
+            return Optional.of(SoundCapture.of(Wav.read(name, bytes), SoundKind.AUTO, Polarity.AUTO));
+        }
+        if (begins("ftyp", 4)) {
+            return Optional.of(ClipCapture.of(bytes));
         }
         TextFile file = TextFile.decode(name, bytes);
-        String head = file.text().stripLeading();
-        if (head.startsWith("$")) {
+        return header(file).equals("time_s,value")
+                ? Optional.of(SampleCapture.of(SampleCsv.read(file), Polarity.AUTO))
+                : Optional.empty();
+    }
+
+    private boolean begins(String signature, int from) {
+        return bytes.length >= from + signature.length()
+                && new String(bytes, from, signature.length(), StandardCharsets.ISO_8859_1).equals(signature);
+    }
+
+    private PulseTrain edges(Optional<String> wire) throws ProblemException {
+        TextFile file = TextFile.decode(name, bytes);
+        if (file.text().stripLeading().startsWith("$")) {
             return Vcd.read(file).train(wire);
         }
-        if (wire.isPresent()) {
-            throw new ProblemException(
-                    Problem.of(name, "has no wires to choose from; --wire goes with value change dumps"));
-        }
-        String header = head.lines()
+        refuse(wire.isPresent(), "has no wires to choose from; --wire goes with value change dumps");
+        String header = header(file);
+        refuse(
+                header.startsWith("{") || header.startsWith("<"),
+                "is no recording; expected edge CSV (time_s,level), sample CSV (time_s,value), a value change dump, WAV or"
+                        + " MP4");
+        return EdgeCsv.read(file);
+    }
+
+    private static String header(TextFile file) {
+        return file.text()
+                .lines()
                 .filter(line -> !line.isBlank() && !line.startsWith("#"))
                 .findFirst()
-                .orElse("");
-        if (header.replace("\"", "").equals("time_s,value")) {
-            throw new ProblemException(Problem.of(name, "holds samples; this kind is not read yet"));
-        }
-        if (header.startsWith("{") || header.startsWith("<")) {
-            throw new ProblemException(new Problem(
-                    name, Place.START, "", "is no recording; expected edge CSV (time_s,level) or a value change dump"));
-        }
-        return EdgeCsv.read(file);
+                .orElse("")
+                .replace("\"", "");
     }
 }

@@ -108,6 +108,47 @@ class CommandTest {
         }
 
         @Test
+        void what_instruments_recorded_is_decoded_like_the_lamp_itself() throws IOException {
+            Path out = folder.resolve("heard");
+            String lesson = LESSONS.resolve("10-present-and-stored.json").toString();
+            CommandRun.of("simulate", lesson, "--out", out.toString(), "--also", "light,needle,sounder,wire");
+            JsonNode truth = JSON.readTree(Files.readString(out.resolve("truth.json")));
+            for (String file : List.of("light.csv", "needle.csv", "sounder.wav", "wire.wav")) {
+                String recording = out.resolve(file).toString();
+                CommandRun run = CommandRun.of("decode", "--json", "--channel", "samples", recording);
+                assertThat(run.err()).isEmpty();
+                assertThat(JSON.readTree(run.out()).at("/codes")).as(file).isEqualTo(truth.at("/codes"));
+                assertThat(run.status()).isZero();
+            }
+            CommandRun edges = CommandRun.of(
+                    "decode", "--channel", "edges", out.resolve("light.csv").toString());
+            assertThat(edges.errorLines()).singleElement().asString().contains("holds samples; edges were expected");
+            assertThat(edges.status()).isEqualTo(2);
+            CommandRun samples = CommandRun.of(
+                    "decode", "--channel", "samples", out.resolve("lamp.csv").toString());
+            assertThat(samples.errorLines()).singleElement().asString().contains("holds edges; samples were expected");
+            CommandRun unknown = CommandRun.of(
+                    "decode", "--channel", "smell", out.resolve("lamp.csv").toString());
+            assertThat(unknown.errorLines()).singleElement().asString().contains("expected auto or edges or samples");
+            assertThat(unknown.status()).isEqualTo(2);
+        }
+
+        @Test
+        void a_recording_without_blinking_says_so() throws IOException {
+            StringBuilder flat = new StringBuilder("time_s,value\n");
+            for (int i = 0; i < 500; i++) {
+                flat.append(i).append(".0,5.0\n");
+            }
+            CommandRun run = CommandRun.of(
+                    "decode",
+                    "--json",
+                    Files.writeString(folder.resolve("flat.csv"), flat).toString());
+            assertThat(run.status()).isEqualTo(1);
+            assertThat(JSON.readTree(run.out()).at("/warnings/0/kind").asString())
+                    .isEqualTo("no-flashes");
+        }
+
+        @Test
         void standard_input_is_read_and_named_as_it_was_asked_for() throws IOException {
             Path out = simulated(LESSONS.resolve("03-two-digits.json"));
             CommandRun run = CommandRun.fed(Files.readString(out.resolve("lamp.csv")), "decode", "-", "--json");
