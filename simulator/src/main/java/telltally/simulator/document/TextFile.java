@@ -38,12 +38,21 @@ public record TextFile(String name, String text) {
      * @throws ProblemException if it holds nothing, too much, or no text
      */
     public static TextFile read(String name, InputStream in, int atMostBytes) throws ProblemException {
+        return decode(name, bytes(name, in, atMostBytes));
+    }
+
+    /**
+     * The bytes of a stream to its end, none where it is empty; the caller closes it.
+     *
+     * @throws ProblemException if it holds too much or cannot be read
+     */
+    public static byte[] bytes(String name, InputStream in, int atMostBytes) throws ProblemException {
         try {
             byte[] bytes = in.readNBytes(atMostBytes + 1);
             if (bytes.length > atMostBytes) {
                 throw new ProblemException(tooLarge(name, atMostBytes));
             }
-            return decode(name, bytes);
+            return bytes;
         } catch (IOException e) {
             throw new ProblemException(Problem.of(name, "cannot be read: " + reason(e)));
         }

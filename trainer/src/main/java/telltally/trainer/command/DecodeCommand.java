@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -147,33 +148,41 @@ final class DecodeCommand implements Callable<Integer> {
 
     private List<FlashFormat> candidates() throws ProblemException {
         FormatCatalog catalog = FormatCatalog.shipped();
-        if (format.equals("auto")) {
-            return catalog.all();
-        }
-        if (format.endsWith(".json")) {
-            return List.of(FormatReader.read(TextFile.read(Path.of(format), TextFile.DOCUMENT_BYTES)));
-        }
-        return List.of(catalog.find(format)
-                .orElseThrow(() -> unknown("--format", format, "auto, " + String.join(", ", catalog.ids()))));
+        return format.equals("auto")
+                ? catalog.all()
+                : List.of(
+                        named("--format", format, catalog::find, "auto, " + words(catalog.ids()), FormatReader::read));
     }
 
     private Optional<CodeList> meanings() throws ProblemException {
-        String named = codeList;
-        if (named == null) {
+        String wanted = codeList;
+        if (wanted == null) {
             return Optional.empty();
         }
-        if (named.endsWith(".json")) {
-            return Optional.of(CodeListReader.read(TextFile.read(Path.of(named), TextFile.DOCUMENT_BYTES)));
-        }
         CodeListCatalog catalog = CodeListCatalog.shipped();
-        return Optional.of(catalog.find(named)
-                .orElseThrow(() -> unknown("--code-list", named, String.join(", ", catalog.ids()))));
+        return Optional.of(named("--code-list", wanted, catalog::find, words(catalog.ids()), CodeListReader::read));
     }
 
-    private static ProblemException unknown(String option, String given, String expected) {
-        return new ProblemException(Problem.of(
-                option,
-                "nothing is called " + Problem.quoted(given) + "; expected " + expected
-                        + " or a file ending in .json"));
+    /** How a file of some kind is read. */
+    private interface Reader<T> {
+        T read(TextFile file) throws ProblemException;
+    }
+
+    /** What an option names: a file of the user's own, or something that ships. */
+    private static <T> T named(
+            String option, String given, Function<String, Optional<T>> shipped, String expected, Reader<T> reader)
+            throws ProblemException {
+        if (given.endsWith(".json")) {
+            return reader.read(TextFile.read(Path.of(given), TextFile.DOCUMENT_BYTES));
+        }
+        return shipped.apply(given)
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        option,
+                        "nothing is called " + Problem.quoted(given) + "; expected " + expected
+                                + " or a file ending in .json")));
+    }
+
+    private static String words(List<String> ids) {
+        return String.join(", ", ids);
     }
 }

@@ -1,6 +1,5 @@
 package telltally.trainer.command;
 
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -23,6 +22,8 @@ import telltally.simulator.trace.Wav;
 
 /** A file that may hold a pulse train, of a kind that its content tells. */
 final class RecordingInput {
+    private static final String NO_WIRES = "has no wires to choose from; --wire goes with value change dumps";
+
     private final String name;
     private final byte[] bytes;
 
@@ -39,19 +40,11 @@ final class RecordingInput {
         if (!file.equals("-")) {
             return new RecordingInput(file, TextFile.bytes(Path.of(file), TextFile.RECORDING_BYTES));
         }
-        try {
-            byte[] bytes = standardInput.readNBytes(TextFile.RECORDING_BYTES + 1);
-            if (bytes.length == 0) {
-                throw new ProblemException(Problem.of("-", "standard input is empty"));
-            }
-            if (bytes.length > TextFile.RECORDING_BYTES) {
-                throw new ProblemException(
-                        Problem.of("-", "standard input is larger than 64 MiB, the most that is read"));
-            }
-            return new RecordingInput(file, bytes);
-        } catch (IOException e) {
-            throw new ProblemException(Problem.of("-", "standard input cannot be read: " + e.getMessage()));
+        byte[] bytes = TextFile.bytes(file, standardInput, TextFile.RECORDING_BYTES);
+        if (bytes.length == 0) {
+            throw new ProblemException(Problem.of(file, "standard input is empty"));
         }
+        return new RecordingInput(file, bytes);
     }
 
     /** What a recording may be. */
@@ -86,14 +79,20 @@ final class RecordingInput {
      * @throws ProblemException if the content is of no kind that is read, or of the other kind, or broken
      */
     Heard read(Optional<String> wire, Channel channel) throws ProblemException {
-        Optional<CaptureResult> captured = samples();
-        if (captured.isPresent()) {
-            refuse(channel == Channel.EDGES, "holds samples; edges were expected (--channel edges)");
-            refuse(wire.isPresent(), "has no wires to choose from; --wire goes with value change dumps");
-            return heard(captured.get());
+        boolean sound = begins("RIFF", 0);
+        boolean clip = begins("ftyp", 4);
+        Optional<TextFile> text = sound || clip ? Optional.empty() : Optional.of(TextFile.decode(name, bytes));
+        if (text.isPresent() && !header(text.get()).equals("time_s,value")) {
+            refuse(channel == Channel.SAMPLES, "holds edges; samples were expected (--channel samples)");
+            return new Heard(Optional.of(edges(text.get(), wire)), List.of());
         }
-        refuse(channel == Channel.SAMPLES, "holds edges; samples were expected (--channel samples)");
-        return new Heard(Optional.of(edges(wire)), List.of());
+        refuse(channel == Channel.EDGES, "holds samples; edges were expected (--channel edges)");
+        refuse(wire.isPresent(), NO_WIRES);
+        if (text.isPresent()) {
+            return heard(SampleCapture.of(SampleCsv.read(text.get()), Polarity.AUTO));
+        }
+        return heard(
+                sound ? SoundCapture.of(Wav.read(name, bytes), SoundKind.AUTO, Polarity.AUTO) : ClipCapture.of(bytes));
     }
 
     private void refuse(boolean wrong, String text) throws ProblemException {
@@ -115,31 +114,16 @@ final class RecordingInput {
         return new Heard(Optional.empty(), List.of(none.text()));
     }
 
-    /** Samples of whatever kind; empty where the content is none. */
-    private Optional<CaptureResult> samples() throws ProblemException {
-        if (begins("RIFF", 0)) {
-            return Optional.of(SoundCapture.of(Wav.read(name, bytes), SoundKind.AUTO, Polarity.AUTO));
-        }
-        if (begins("ftyp", 4)) {
-            return Optional.of(ClipCapture.of(bytes));
-        }
-        TextFile file = TextFile.decode(name, bytes);
-        return header(file).equals("time_s,value")
-                ? Optional.of(SampleCapture.of(SampleCsv.read(file), Polarity.AUTO))
-                : Optional.empty();
-    }
-
     private boolean begins(String signature, int from) {
         return bytes.length >= from + signature.length()
                 && new String(bytes, from, signature.length(), StandardCharsets.ISO_8859_1).equals(signature);
     }
 
-    private PulseTrain edges(Optional<String> wire) throws ProblemException {
-        TextFile file = TextFile.decode(name, bytes);
+    private PulseTrain edges(TextFile file, Optional<String> wire) throws ProblemException {
         if (file.text().stripLeading().startsWith("$")) {
             return Vcd.read(file).train(wire);
         }
-        refuse(wire.isPresent(), "has no wires to choose from; --wire goes with value change dumps");
+        refuse(wire.isPresent(), NO_WIRES);
         String header = header(file);
         refuse(
                 header.startsWith("{") || header.startsWith("<"),
