@@ -44,14 +44,27 @@ final class DrillCommand implements Callable<Integer> {
     @Option(names = "--text", description = "Write the flashes as a strip of text that does not blink.")
     private boolean text;
 
+    /** A folder with lessons of one's own; only the trainer's own options name one. */
+    private @Nullable Path lessons;
+
     DrillCommand(Streams streams) {
         this.streams = streams;
         this.prompt = new LinePrompt(streams);
     }
 
+    /** The drill that stands in for the window, with what the window was to be opened with. */
+    static DrillCommand insteadOfTheWindow(
+            Streams streams, @Nullable Path lessons, @Nullable String lesson, @Nullable Long seed) {
+        DrillCommand drill = new DrillCommand(streams);
+        drill.lessons = lessons;
+        drill.lesson = lesson;
+        drill.seed = seed == null ? drill.seed : seed;
+        return drill;
+    }
+
     @Override
     public Integer call() throws ProblemException {
-        LessonShelf shelf = LessonShelf.of(Optional.empty());
+        LessonShelf shelf = LessonShelf.of(Optional.ofNullable(lessons));
         Optional<Scenario> asked = lesson == null ? Optional.empty() : Optional.of(named(lesson, shelf));
         Notices.BEFORE_THE_FIRST_FLASH.forEach(streams::line);
         Optional<Scenario> next = asked.isPresent() ? asked : choose(shelf);
@@ -74,12 +87,17 @@ final class DrillCommand implements Callable<Integer> {
         if (lesson.endsWith(".json")) {
             return ScenarioReader.shipped().read(Path.of(lesson));
         }
+        return byId(lesson, shelf, " or a file ending in .json");
+    }
+
+    /** @param orElse what else the option takes, in words that follow the ids */
+    static Scenario byId(String lesson, LessonShelf shelf, String orElse) throws ProblemException {
         List<String> ids = shelf.scenarios().stream().map(Scenario::id).toList();
         return shelf.find(lesson)
                 .orElseThrow(() -> new ProblemException(Problem.of(
                         "--lesson",
                         "no lesson is called " + Problem.quoted(lesson) + "; expected " + String.join(", ", ids)
-                                + " or a file ending in .json")));
+                                + orElse)));
     }
 
     private Optional<Scenario> choose(LessonShelf shelf) {

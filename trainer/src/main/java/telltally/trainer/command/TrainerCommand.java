@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
+import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.view.TrainerSettings;
 import telltally.trainer.view.TrainerWindow;
 
@@ -59,7 +60,8 @@ final class TrainerCommand implements Callable<Integer> {
         if (obstacle.isPresent()) {
             streams.line(
                     "No window can be opened here (" + obstacle.get() + "): the drill runs in the terminal instead.");
-            return new DrillCommand(streams).call();
+            return DrillCommand.insteadOfTheWindow(streams, lessons, lesson, seed)
+                    .call();
         }
         TrainerWindow.open(settings);
         Display.stop();
@@ -73,6 +75,9 @@ final class TrainerCommand implements Callable<Integer> {
         }
         if (!(textScale >= SMALLEST_TEXT && textScale <= LARGEST_TEXT)) {
             throw new ProblemException(Problem.of("--text-scale", "is " + textScale + "; expected 0.75 to 3"));
+        }
+        if (lesson != null) {
+            DrillCommand.byId(lesson, LessonShelf.of(Optional.ofNullable(lessons)), "");
         }
         OptionalLong chosen = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
         return new TrainerSettings(Optional.ofNullable(lessons), Optional.ofNullable(lesson), textScale, chosen);

@@ -257,6 +257,7 @@ class BadInputTest {
                     "x.csv");
             refusedUsage("nothing is called \"oak\"; expected burner", "decode", "--code-list", "oak", "x.csv");
             refusedUsage("no lesson is called \"oak\"; expected ", "drill", "--lesson", "oak");
+            refusedUsage("no lesson is called \"oak\"; expected ", "--lesson", "oak");
         }
     }
 
