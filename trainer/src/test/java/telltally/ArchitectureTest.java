@@ -42,11 +42,18 @@ class ArchitectureTest {
             decoder.timeline     : simulator.signal simulator.format decoder.reading
             decoder.capture      : simulator.signal simulator.trace simulator.document
             decoder.score        : simulator simulator.* decoder.reading decoder.capture decoder.plain decoder.lattice
+            decoder.outside      : simulator.signal simulator.format simulator.document simulator.trace decoder.reading decoder.score
+            decoder.card         : simulator simulator.* decoder.reading decoder.plain decoder.lattice decoder.score decoder.outside
+            decoder.testkit      : simulator simulator.* decoder.*
+            trainer.text         :
             trainer.lesson       : simulator simulator.* decoder.reading
-            trainer.drill        : simulator simulator.* trainer.lesson
-            trainer.playback     : simulator.signal simulator.trace
-            trainer.screen       : simulator simulator.* trainer.lesson trainer.playback
-            trainer.view         : simulator simulator.* trainer.lesson trainer.playback trainer.screen
+            trainer.drill        : simulator simulator.* decoder.reading trainer.lesson
+            trainer.mastery      : simulator.chance trainer.drill
+            trainer.trial        : simulator.chance trainer.drill trainer.mastery
+            trainer.logbook      : simulator.format trainer.lesson trainer.drill trainer.mastery
+            trainer.playback     : simulator.signal simulator.trace simulator.channel
+            trainer.screen       : simulator simulator.* decoder.reading trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback
+            trainer.view         : simulator simulator.* trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback trainer.screen
             trainer.command      : simulator simulator.* decoder.* trainer.*
             """);
 

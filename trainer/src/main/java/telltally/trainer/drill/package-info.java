@@ -1,6 +1,7 @@
 /**
- * Counting practice without a window: how flashes are written as text, and the course of one round. What is asked and
- * how it is marked belongs to the lesson; reading and writing lines belongs to whoever runs the drill.
+ * Counting practice: the skills, drills without end for each of them, how an answer is marked and credited, and the
+ * course of one round without a window. Which drill comes next belongs to {@code mastery}, reading and writing lines to
+ * whoever runs the drill.
  */
 @NullMarked
 package telltally.trainer.drill;

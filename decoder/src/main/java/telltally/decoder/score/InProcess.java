@@ -1,0 +1,32 @@
+package telltally.decoder.score;
+
+import java.util.List;
+import java.util.function.Supplier;
+import telltally.decoder.reading.Decoder;
+import telltally.simulator.format.FlashFormat;
+import telltally.simulator.signal.PulseTrain;
+
+/**
+ * A decoder in Java, run in this process.
+ *
+ * @param decoders makes one for each worker
+ */
+public record InProcess(String id, Supplier<? extends Decoder> decoders) implements Entrant {
+    @Override
+    public Reader open() {
+        Decoder decoder = decoders.get();
+        return new Reader() {
+            @Override
+            public Outcome read(PulseTrain train, List<FlashFormat> candidates) {
+                try {
+                    return new Outcome.Read(decoder.decode(train, candidates));
+                } catch (RuntimeException | StackOverflowError e) {
+                    return new Outcome.Failed(Outcome.Failure.THREW, e.toString());
+                }
+            }
+
+            @Override
+            public void close() {}
+        };
+    }
+}
