@@ -1,50 +1,47 @@
 package telltally.decoder.score;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.Function;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Stream;
 import telltally.simulator.document.Fields;
+import telltally.simulator.document.Problem;
 
-/** Reads the floors of a seed set and how they were lowered. */
+/** Reads the floors of a seed set: by decoder, or, written shortly, those of the plain one alone. */
 final class FloorFields {
-    private static final String LISTS_RIGHT = "lists_right";
-    private static final String CODES_RIGHT = "codes_right";
-    private static final String INVENTED_CODES = "invented_codes";
-    private static final List<String> NAMES = List.of(LISTS_RIGHT, CODES_RIGHT, INVENTED_CODES);
-    private static final int MOST_INVENTED = 1_000_000;
-
     private FloorFields() {}
 
-    static Floors floors(Fields floors) {
+    static DecoderFloors read(Fields floors) {
+        Map<String, Floors> byDecoder = new LinkedHashMap<>();
+        if (isShort(floors)) {
+            byDecoder.put(DecoderFloors.PLAIN, one(floors));
+            return new DecoderFloors(byDecoder);
+        }
+        for (String decoder : floors.names()) {
+            if (!decoder.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+                floors.problem(
+                        decoder,
+                        "is under the name " + Problem.quoted(decoder)
+                                + "; expected the id of a decoder: small letters, figures and single hyphens");
+            }
+            floors.object(decoder).ifPresent(each -> byDecoder.put(decoder, one(each)));
+        }
+        if (floors.names().isEmpty()) {
+            floors.problem("is empty; the floors of at least one decoder were expected");
+        }
+        return new DecoderFloors(byDecoder);
+    }
+
+    /** Whether numbers stand where decoders could. */
+    static boolean isShort(Fields floors) {
+        return Stream.of(FloorKind.values()).anyMatch(kind -> floors.has(kind.key()));
+    }
+
+    private static Floors one(Fields floors) {
         Floors read = new Floors(
-                floors.number(LISTS_RIGHT, 0, 1),
-                floors.number(CODES_RIGHT, 0, 1),
-                floors.whole(INVENTED_CODES, 0, MOST_INVENTED));
+                floors.number(FloorKind.LISTS_RIGHT.key(), 0, FloorKind.LISTS_RIGHT.most()),
+                floors.number(FloorKind.CODES_RIGHT.key(), 0, FloorKind.CODES_RIGHT.most()),
+                floors.whole(FloorKind.INVENTED_CODES.key(), 0, FloorKind.INVENTED_CODES.most()));
         floors.close();
         return read;
-    }
-
-    static List<LoweredFloor> lowered(List<Fields> entries) {
-        List<LoweredFloor> lowered = new ArrayList<>();
-        for (Fields each : entries) {
-            lowered.add(lowered(each));
-            each.close();
-        }
-        return lowered;
-    }
-
-    private static LoweredFloor lowered(Fields entry) {
-        int before = entry.problems().count();
-        String floor = entry.choice("floor", NAMES, Function.identity());
-        boolean invented = floor.equals(INVENTED_CODES);
-        double most = invented ? MOST_INVENTED : 1;
-        double from = entry.number("from", 0, most);
-        double to = entry.number("to", 0, most);
-        boolean lower = invented ? to > from : to < from;
-        if (!lower && entry.problems().count() == before) {
-            entry.problem(
-                    "to", "lowers nothing; expected a number " + (invented ? "greater" : "smaller") + " than \"from\"");
-        }
-        return new LoweredFloor(floor, from, to, entry.text("why"));
     }
 }

@@ -1,5 +1,6 @@
 package telltally.decoder.score;
 
+import java.util.Optional;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.recording.Truth;
 import telltally.simulator.signal.PulseTrain;
@@ -8,8 +9,9 @@ import telltally.simulator.signal.PulseTrain;
  * One recording of a seed set, behind its channel.
  *
  * @param origin the lesson that was played, or "random message"
- * @param format the one that was sent in
+ * @param format the one that was sent in; empty where the right answer is nothing
  * @param lamp what was seen of the lamp
  * @param pin what was measured at the self-test output
  */
-public record SeedCase(long seed, String origin, FlashFormat format, PulseTrain lamp, PulseTrain pin, Truth truth) {}
+public record SeedCase(
+        long seed, String origin, Optional<FlashFormat> format, PulseTrain lamp, PulseTrain pin, Truth truth) {}

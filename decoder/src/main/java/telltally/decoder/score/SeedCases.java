@@ -1,6 +1,7 @@
 package telltally.decoder.score;
 
 import java.util.List;
+import java.util.Optional;
 import telltally.simulator.Simulation;
 import telltally.simulator.chance.Chance;
 import telltally.simulator.channel.ImpairmentChain;
@@ -48,7 +49,12 @@ public final class SeedCases {
         Scenario scenario = lesson.scenario();
         Recording recording = lesson.simulation().run(seed);
         SeedCase sent = new SeedCase(
-                seed, scenario.id(), scenario.format(), recording.lamp(), recording.pin(), recording.truth());
+                seed,
+                scenario.id(),
+                Optional.of(scenario.format()),
+                recording.lamp(),
+                recording.pin(),
+                recording.truth());
         return spoiled(sent, Chance.of(seed).stream(STREAM).stream("scenario/" + scenario.id()));
     }
 
@@ -58,7 +64,8 @@ public final class SeedCases {
         FlashFormat format = drawn.format();
         Transmission sent = drawn.sent();
         Truth truth = new Truth(format.id(), sent.codes(), sent.groups());
-        return spoiled(new SeedCase(seed, "random message", format, sent.lamp(), sent.wire(), truth), chance);
+        return spoiled(
+                new SeedCase(seed, "random message", Optional.of(format), sent.lamp(), sent.wire(), truth), chance);
     }
 
     /** The sender has one clock, so strengths are settled once; what happens at the lamp does not happen at the pin. */

@@ -1,12 +1,19 @@
 package telltally.decoder.score;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import telltally.simulator.channel.ChannelRecipe;
+import telltally.simulator.format.FlashFormat;
+import telltally.simulator.format.FormatCatalog;
 
 /**
  * A named family of random cases that every decoder is held to.
  *
  * @param why what is hard about it, and for whom it matters
+ * @param curve where it stands on a curve of accuracy against noise; empty where on none
+ * @param lines where a decoder listens, and is held to the floors, each for itself
  * @param channel what spoils the recordings on their way to the observer
  * @param noted seeds of which somebody wants to be sure, within the range or not
  * @param lowered every time that a floor was lowered, and why
@@ -14,14 +21,17 @@ import telltally.simulator.channel.ChannelRecipe;
 public record SeedSet(
         String id,
         String why,
+        Optional<CurvePoint> curve,
+        List<Line> lines,
         SeedSource source,
         ChannelRecipe channel,
         SeedRange seeds,
         List<NotedSeed> noted,
         Digests digests,
-        Floors floors,
+        DecoderFloors floors,
         List<LoweredFloor> lowered) {
     public SeedSet {
+        lines = List.copyOf(lines);
         noted = List.copyOf(noted);
         lowered = List.copyOf(lowered);
     }
@@ -51,6 +61,35 @@ public record SeedSet(
         public Digests {
             sha256 = List.copyOf(sha256);
         }
+    }
+
+    /**
+     * The formats that a decoder is told of, as it does not know which it will be: those that ship, and those that only
+     * this set sends in.
+     */
+    public List<FlashFormat> candidates(FormatCatalog shipped) {
+        List<FlashFormat> all = new ArrayList<>(shipped.all());
+        all.addAll(source.formats());
+        return FormatCatalog.of(all).all();
+    }
+
+    /**
+     * Another number of seeds of the same family, from the same first one, without the noted seeds. It has no digests,
+     * and no floors either: they hold for exactly the seeds of the file.
+     */
+    public SeedSet withCount(int count) {
+        return new SeedSet(
+                id,
+                why,
+                curve,
+                lines,
+                source,
+                channel,
+                new SeedRange(seeds.from(), count),
+                List.of(),
+                new Digests(digests.per(), List.of()),
+                new DecoderFloors(Map.of()),
+                List.of());
     }
 
     /** Every seed of the set exactly once. */

@@ -3,7 +3,9 @@ package telltally.decoder.score;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import telltally.decoder.score.SeedSet.Digests;
 import telltally.decoder.score.SeedSet.NotedSeed;
 import telltally.decoder.score.SeedSet.SeedRange;
@@ -25,6 +27,7 @@ public final class SeedSetReader {
 
     private static final int MOST_SEEDS = 100_000;
     private static final int MOST_GENERATOR = 1_000_000;
+    private static final int MOST_STRENGTH = 1_000_000;
 
     private final Fields file;
     private final Problems problems;
@@ -63,6 +66,8 @@ public final class SeedSetReader {
         String id = file.id("id");
         generator();
         String why = file.text("why");
+        Optional<CurvePoint> curve = file.optionalObject("curve").map(SeedSetReader::curve);
+        List<Line> lines = lines();
         SeedSource source = source();
         ChannelRecipe channel = ChannelFields.read(file.objects("channel"));
         int before = problems.count();
@@ -72,11 +77,11 @@ public final class SeedSetReader {
         if (frozen && problems.count() == before) {
             checkNumber(digests, seeds, noted);
         }
-        Optional<Floors> floors = file.object("floors").map(FloorFields::floors);
-        List<LoweredFloor> lowered = FloorFields.lowered(file.objects("lowered"));
+        DecoderFloors floors = file.object("floors").map(FloorFields::read).orElse(new DecoderFloors(Map.of()));
+        List<LoweredFloor> lowered = new LoweredFields(floors, file).read(file.objects("lowered"));
         file.close();
         throwIfAny();
-        return new SeedSet(id, why, source, channel, seeds, noted, digests, floors.orElseThrow(), lowered);
+        return new SeedSet(id, why, curve, lines, source, channel, seeds, noted, digests, floors, lowered);
     }
 
     private void throwIfAny() throws ProblemException {
@@ -85,6 +90,37 @@ public final class SeedSetReader {
         if (!all.isEmpty()) {
             throw new ProblemException(all);
         }
+    }
+
+    private static CurvePoint curve(Fields curve) {
+        CurvePoint point =
+                new CurvePoint(curve.id("family"), curve.number("strength", 0, MOST_STRENGTH), curve.text("unit"));
+        curve.close();
+        return point;
+    }
+
+    private List<Line> lines() {
+        int before = problems.count();
+        List<Line> found = new ArrayList<>();
+        for (PlacedText named : file.optionalTexts("lines")) {
+            Optional<Line> line = Stream.of(Line.values())
+                    .filter(each -> each.key().equals(named.text()))
+                    .findFirst();
+            if (line.isEmpty() || found.contains(line.get())) {
+                problems.add(
+                        named.place(),
+                        named.pointer(),
+                        "is " + Problem.quoted(named.text()) + "; expected \"lamp\" and \"pin\", each at most once");
+            }
+            line.ifPresent(found::add);
+        }
+        if (!file.has("lines")) {
+            return List.of(Line.values());
+        }
+        if (found.isEmpty() && problems.count() == before) {
+            file.problem("lines", "is empty; at least one was expected");
+        }
+        return found;
     }
 
     private void generator() {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import telltally.decoder.score.SeedSet.Digests;
@@ -37,7 +39,18 @@ class SeedCasesTest {
     private static SeedSet set(SeedSource source, Digests digests, Step... channel) {
         ChannelRecipe recipe = new ChannelRecipe(List.of(channel));
         SeedRange seeds = new SeedRange(0, 9);
-        return new SeedSet("set", "why", source, recipe, seeds, List.of(), digests, new Floors(1, 1, 0), List.of());
+        return new SeedSet(
+                "set",
+                "why",
+                Optional.empty(),
+                List.of(Line.values()),
+                source,
+                recipe,
+                seeds,
+                List.of(),
+                digests,
+                new DecoderFloors(Map.of("plain", new Floors(1, 1, 0))),
+                List.of());
     }
 
     private static SeedCase message(long seed, Step... channel) {
@@ -79,7 +92,8 @@ class SeedCasesTest {
         assertThat(cases).extracting(SeedCase::origin).containsExactly(one.id(), two.id());
         Recording played = Simulation.run(two, 7);
         assertThat(cases.get(1))
-                .isEqualTo(new SeedCase(7, two.id(), two.format(), played.lamp(), played.pin(), played.truth()));
+                .isEqualTo(new SeedCase(
+                        7, two.id(), Optional.of(two.format()), played.lamp(), played.pin(), played.truth()));
     }
 
     @Test

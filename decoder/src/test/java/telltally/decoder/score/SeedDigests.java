@@ -30,7 +30,7 @@ final class SeedDigests {
     public static void main(String[] args) throws IOException {
         SeedDigests digests = new SeedDigests(new PrintStream(System.out, true, StandardCharsets.UTF_8));
         for (String each : args) {
-            for (Path file : SeedFolder.filesIn(Path.of(each))) {
+            for (Path file : SeedFiles.in(Path.of(each))) {
                 try {
                     digests.print(file);
                 } catch (ProblemException e) {

@@ -27,12 +27,13 @@ import telltally.simulator.scenario.Scenario;
 class SeedSetReaderTest {
     private static final String SUM = "0".repeat(64);
 
-    static final String GOOD = """
+    static final String GOOD =
+            """
             {
               "schema": "telltally/seeds/1",
               "id": "yard",
               "generator": 1,
-              "why": "loose wires",
+              "why": "loose wires", "curve": {"family": "mixed", "strength": 0.06, "unit": "share"}, "lines": ["lamp"],
               "messages": {
                 "formats": ["pair-even", "long-short"],
                 "sessions": ["key-on", "running"],
@@ -48,10 +49,10 @@ class SeedSetReaderTest {
               "seeds": {"from": -2, "count": 4},
               "cases": [{"seed": 17, "why": "read as two"}],
               "digests": {"per": 3, "sha256": ["SUM", "SUM", "SUM"]},
-              "floors": {"lists_right": 0.99, "codes_right": 0.995, "invented_codes": 0},
-              "lowered": [{"floor": "lists_right", "from": 1, "to": 0.99, "why": "a bulb"}]
+              "floors": {"plain": {"lists_right": 0.99, "codes_right": 0.995, "invented_codes": 0}, "lattice": FULL},
+              "lowered": [{"floor": "lists_right", "from": 1, "to": 0.99, "why": "a bulb", "decoder": "plain"}]
             }
-            """.replace("SUM", SUM);
+            """.replace("SUM", SUM).replace("FULL", "{\"lists_right\": 1, \"codes_right\": 1, \"invented_codes\": 0}");
 
     @TempDir
     private Path folder;
@@ -89,8 +90,53 @@ class SeedSetReaderTest {
         assertThat(set.seeds()).isEqualTo(new SeedRange(-2, 4));
         assertThat(set.noted()).containsExactly(new NotedSeed(17, "read as two"));
         assertThat(set.digests()).isEqualTo(new Digests(3, List.of(SUM, SUM, SUM)));
-        assertThat(set.floors()).isEqualTo(new Floors(0.99, 0.995, 0));
-        assertThat(set.lowered()).containsExactly(new LoweredFloor("lists_right", 1, 0.99, "a bulb"));
+        assertThat(set.curve()).contains(new CurvePoint("mixed", 0.06, "share"));
+        assertThat(set.lines()).containsExactly(Line.LAMP);
+        assertThat(set.floors().own("plain")).contains(new Floors(0.99, 0.995, 0));
+        assertThat(set.floors().own("lattice")).contains(new Floors(1, 1, 0));
+        assertThat(set.lowered()).containsExactly(new LoweredFloor("plain", "lists_right", 1, 0.99, "a bulb"));
+    }
+
+    @Test
+    void floors_without_a_name_are_those_of_the_plain_decoder() throws IOException, ProblemException {
+        SeedSet set = read(GOOD.replaceAll(
+                "\"floors\": .*",
+                "\"floors\": {\"lists_right\": 0.99, \"codes_right\": 0.995, \"invented_codes\": 7},"));
+        assertThat(set.floors().byDecoder()).containsOnlyKeys("plain");
+        assertThat(set.floors().of("mine")).contains(new Floors(0.99, 0.995, 7));
+    }
+
+    @Test
+    void a_decoder_without_floors_of_its_own_is_held_to_those_of_the_plain_one() throws IOException, ProblemException {
+        DecoderFloors floors = read(GOOD).floors();
+        assertThat(floors.of("lattice")).isEqualTo(floors.own("lattice"));
+        assertThat(floors.of("mine")).isEqualTo(floors.own("plain"));
+        assertThat(floors.own("mine")).isEmpty();
+    }
+
+    @Test
+    void without_lines_a_decoder_listens_at_both() throws IOException, ProblemException {
+        assertThat(read(GOOD.replace(", \"lines\": [\"lamp\"]", "")).lines()).containsExactly(Line.LAMP, Line.PIN);
+    }
+
+    @Test
+    void a_floor_may_rise_again_after_it_was_lowered() throws IOException, ProblemException {
+        assertThat(read(GOOD.replace("\"lists_right\": 0.99,", "\"lists_right\": 0.995,"))
+                        .floors()
+                        .own("plain"))
+                .contains(new Floors(0.995, 0.995, 0));
+    }
+
+    @Test
+    void another_number_of_seeds_has_neither_digests_nor_floors() throws IOException, ProblemException {
+        SeedSet more = read(GOOD).withCount(1000);
+        assertThat(more.seeds()).isEqualTo(new SeedRange(-2, 1000));
+        assertThat(more.digests().sha256()).isEmpty();
+        assertThat(more.floors().of("plain")).isEmpty();
+        assertThat(more.blocks().stream()
+                        .mapToInt(block -> block.seeds().size())
+                        .sum())
+                .isEqualTo(1000);
     }
 
     @Test
@@ -167,8 +213,8 @@ class SeedSetReaderTest {
                         "\"messages\"",
                         "\"mesages\"",
                         "1:1: either \"scenarios\" (lessons) or \"messages\" (a recipe of random ones) was expected",
-                        "6:3: /mesages: is not known here; expected one of schema, id, generator, why, scenarios,"
-                                + " messages, channel, seeds, cases, digests, floors, lowered"),
+                        "6:3: /mesages: is not known here; expected one of schema, id, generator, why, curve, lines,"
+                                + " scenarios, messages, channel, seeds, cases, digests, floors, lowered"),
                 bad(
                         "lessons and messages",
                         "\"messages\"",
@@ -275,7 +321,7 @@ class SeedSetReaderTest {
                         "a share above one",
                         "\"codes_right\": 0.995",
                         "\"codes_right\": 99.5",
-                        "21:50: /floors/codes_right: is 99.5; expected a number from 0 to 1"),
+                        "21:60: /floors/plain/codes_right: is 99.5; expected a number from 0 to 1"),
                 bad(
                         "an unknown floor",
                         "\"floor\": \"lists_right\"",
@@ -287,6 +333,42 @@ class SeedSetReaderTest {
                         "\"from\": 1, \"to\": 0.99",
                         "\"from\": 0.99, \"to\": 1",
                         "22:60: /lowered/0/to: lowers nothing; expected a number smaller than \"from\""),
+                bad(
+                        "a curve of no name",
+                        "\"mixed\"",
+                        "\"Mixed noise\"",
+                        "5:45: /curve/family: is \"Mixed noise\"; expected small letters, figures and single hyphens"),
+                bad(
+                        "a line that is none",
+                        "[\"lamp\"]",
+                        "[\"lamp\", \"lamp\", \"bulb\"]",
+                        "5:108: /lines/1: is \"lamp\"; expected \"lamp\" and \"pin\", each at most once",
+                        "5:116: /lines/2: is \"bulb\"; expected \"lamp\" and \"pin\", each at most once"),
+                bad("no line", "[\"lamp\"]", "[]", "5:99: /lines: is empty; at least one was expected"),
+                bad(
+                        "a decoder of no name",
+                        "\"lattice\": {",
+                        "\"The lattice\": {",
+                        "21:104: /floors/The lattice: is under the name \"The lattice\"; expected the id of a"
+                                + " decoder: small letters, figures and single hyphens"),
+                bad(
+                        "a floor lower than it was lowered to",
+                        "\"to\": 0.99",
+                        "\"to\": 0.995",
+                        "21:13: /floors: the lists_right of plain stands lower than its last entry in \"lowered\""
+                                + " says; an entry with the reason was expected"),
+                bad(
+                        "a lowering between two entries",
+                        "\"lowered\": [",
+                        "\"lowered\": [{\"floor\": \"codes_right\", \"from\": 1, \"to\": 0.994, \"why\": \"a\"},"
+                                + " {\"floor\": \"codes_right\", \"from\": 0.993, \"to\": 0.990, \"why\": \"b\"}, ",
+                        "22:110: /lowered/1/from: is lower than the entry before left it; every lowering was expected to"
+                                + " have its entry"),
+                bad(
+                        "a lowered floor of a decoder that has none",
+                        "\"decoder\": \"plain\"",
+                        "\"decoder\": \"plane\"",
+                        "22:91: /lowered/0/decoder: \"plane\" has no floors here"),
                 bad(
                         "a floor of invented codes that was raised",
                         "\"lists_right\", \"from\": 1, \"to\": 0.99",

@@ -19,7 +19,7 @@ class SeedSetsTest {
     private static final Path LESSONS = Path.of("..", "scenarios", "lessons");
 
     static List<Path> files() throws IOException {
-        return SeedFolder.filesIn(SeedFolder.SHIPPED);
+        return SeedFiles.in(SeedFolder.SHIPPED);
     }
 
     @Test

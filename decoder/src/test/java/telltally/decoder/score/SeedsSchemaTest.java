@@ -73,7 +73,7 @@ class SeedsSchemaTest {
 
     @Test
     void every_shipped_set_is_valid() throws IOException {
-        List<Path> sets = SeedFolder.filesIn(SeedFolder.SHIPPED);
+        List<Path> sets = SeedFiles.in(SeedFolder.SHIPPED);
         assertThat(sets).hasSize(7);
         for (Path set : sets) {
             assertThat(errors(SCHEMA, Files.readString(set))).as(set.toString()).isEmpty();
@@ -131,6 +131,14 @@ class SeedsSchemaTest {
                 good.replace("\"lists_right\": 0.99,", ""),
                 good.replace("\"invented_codes\": 0}", "\"invented_codes\": -1}"),
                 good.replace("\"floor\": \"lists_right\"", "\"floor\": \"lists\""),
+                good.replace("\"mixed\"", "\"Mixed\""),
+                good.replace("\"strength\": 0.06", "\"strength\": -1"),
+                good.replace("\"unit\": \"share\"", "\"unit\": \"\""),
+                good.replace("[\"lamp\"]", "[]"),
+                good.replace("[\"lamp\"]", "[\"bulb\"]"),
+                good.replace("[\"lamp\"]", "[\"lamp\", \"lamp\"]"),
+                good.replace("\"lattice\"", "\"The lattice\""),
+                good.replaceAll("\"floors\": .*", "\"floors\": {},"),
                 good.replace("\"why\": \"a bulb\"", "\"because\": \"a bulb\""));
     }
 
