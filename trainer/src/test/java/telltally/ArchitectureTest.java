@@ -46,8 +46,8 @@ class ArchitectureTest {
             decoder.card         : simulator simulator.* decoder.reading decoder.plain decoder.lattice decoder.score decoder.outside
             decoder.testkit      : simulator simulator.* decoder.*
             trainer.text         :
-            trainer.lesson       : simulator simulator.* decoder.reading
-            trainer.drill        : simulator simulator.* decoder.reading trainer.lesson
+            trainer.lesson       : simulator simulator.* decoder.reading trainer.text
+            trainer.drill        : simulator simulator.* decoder.reading trainer.text trainer.lesson
             trainer.mastery      : simulator.chance trainer.drill
             trainer.trial        : simulator.chance trainer.drill trainer.mastery
             trainer.logbook      : simulator.format trainer.lesson trainer.drill trainer.mastery

@@ -3,6 +3,7 @@ package telltally.trainer.command;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,7 @@ import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.Words;
 import telltally.trainer.playback.FlashRate;
+import telltally.trainer.text.Texts;
 
 @Command(
         name = "drill",
@@ -34,6 +36,9 @@ final class DrillCommand implements Callable<Integer> {
 
     private final Streams streams;
     private final LinePrompt prompt;
+
+    /** The terminal speaks English; only the window has a choice. */
+    private final Texts texts = Texts.in(Locale.ENGLISH);
 
     @Option(names = "--lesson", paramLabel = "ID", description = "A lesson's id, or a scenario file ending in .json.")
     private @Nullable String lesson;
@@ -131,7 +136,7 @@ final class DrillCommand implements Callable<Integer> {
             wrapped(paragraph);
         });
         streams.line("");
-        shown.cautions().forEach(caution -> wrapped("! " + caution));
+        shown.cautions().forEach(caution -> wrapped("! " + caution.sentence(texts)));
         streams.line("");
         wrapped(shown.scenario().task());
         boolean blinking = !text && streams.interactive() && FlashRate.mayFlash(shown.pulses());
@@ -147,14 +152,15 @@ final class DrillCommand implements Callable<Integer> {
         }
         AnswerSheet sheet = AnswerSheet.empty();
         for (Segment segment : shown.segments()) {
-            Optional<String> written = prompt.ask("What did you count"
-                    + (segment == Segment.CODES ? "" : ", " + Words.title(segment)) + "? (codes with blanks between) ");
+            Optional<String> written = prompt.ask(
+                    "What did you count" + (segment == Segment.CODES ? "" : ", " + new Words(texts).title(segment))
+                            + "? (codes with blanks between) ");
             if (written.isEmpty()) {
                 return false;
             }
             sheet = sheet.with(segment, Arrays.asList(written.get().split("[\\s,;]+", -1)));
         }
-        MarkedSheet.lines(shown, shown.mark(sheet)).forEach(streams::line);
+        MarkedSheet.lines(texts, shown, shown.mark(sheet)).forEach(streams::line);
         return true;
     }
 

@@ -2,6 +2,8 @@ package telltally.trainer.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
@@ -11,6 +13,7 @@ import picocli.CommandLine.Option;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.text.Texts;
 import telltally.trainer.view.TrainerSettings;
 import telltally.trainer.view.TrainerWindow;
 
@@ -44,6 +47,12 @@ final class TrainerCommand implements Callable<Integer> {
     private double textScale = TrainerSettings.usualTextScale();
 
     @Option(
+            names = "--language",
+            paramLabel = "en|de",
+            description = "Language of the window (default: that of the system, or English).")
+    private @Nullable String language;
+
+    @Option(
             names = "--seed",
             paramLabel = "N",
             description = "Seed of everything random; another one each time without.")
@@ -68,6 +77,18 @@ final class TrainerCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
+    private Locale language() throws ProblemException {
+        if (language == null) {
+            return Locale.getDefault();
+        }
+        List<String> known = Texts.LANGUAGES.stream().map(Locale::getLanguage).toList();
+        if (!known.contains(language)) {
+            throw new ProblemException(Problem.of(
+                    "--language", "is " + Problem.quoted(language) + "; expected " + String.join(" or ", known)));
+        }
+        return Locale.forLanguageTag(language);
+    }
+
     private TrainerSettings settings() throws ProblemException {
         if (lessons != null && !Files.isDirectory(lessons)) {
             throw new ProblemException(
@@ -80,6 +101,7 @@ final class TrainerCommand implements Callable<Integer> {
             DrillCommand.byId(lesson, LessonShelf.of(Optional.ofNullable(lessons)), "");
         }
         OptionalLong chosen = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
-        return new TrainerSettings(Optional.ofNullable(lessons), Optional.ofNullable(lesson), textScale, chosen);
+        return new TrainerSettings(
+                Optional.ofNullable(lessons), Optional.ofNullable(lesson), textScale, language(), chosen);
     }
 }

@@ -7,6 +7,7 @@ import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.Marking;
 import telltally.trainer.lesson.Slip;
 import telltally.trainer.lesson.Words;
+import telltally.trainer.text.Texts;
 
 /** A marking as lines of text: what was written under what was sent, and every error in words. */
 public final class MarkedSheet {
@@ -14,16 +15,16 @@ public final class MarkedSheet {
 
     private MarkedSheet() {}
 
-    public static List<String> lines(Lesson lesson, Marking marking) {
+    public static List<String> lines(Texts texts, Lesson lesson, Marking marking) {
         List<String> lines = new ArrayList<>();
         for (Segment segment : Segment.values()) {
             List<Marking.Row> rows = marking.rows(segment);
             if (!rows.isEmpty()) {
-                segment(lines, segment, rows);
+                segment(lines, new Words(texts).title(segment), rows);
             }
         }
         for (Slip slip : marking.slips()) {
-            lines.add("  " + slip.title() + ": " + slip.sentence());
+            lines.add("  " + slip.title(texts) + ": " + slip.sentence(texts));
         }
         lines.add(
                 marking.allRight()
@@ -36,7 +37,7 @@ public final class MarkedSheet {
         return lines;
     }
 
-    private static void segment(List<String> lines, Segment segment, List<Marking.Row> rows) {
+    private static void segment(List<String> lines, String title, List<Marking.Row> rows) {
         StringBuilder sent = new StringBuilder("  sent     ");
         StringBuilder written = new StringBuilder("  written  ");
         StringBuilder marks = new StringBuilder("           ");
@@ -48,7 +49,7 @@ public final class MarkedSheet {
             pad(written, below, width);
             pad(marks, row.right() ? "" : "^", width);
         }
-        lines.add(Words.title(segment));
+        lines.add(title);
         lines.add(sent.toString().stripTrailing());
         lines.add(written.toString().stripTrailing());
         if (!marks.toString().isBlank()) {

@@ -49,7 +49,7 @@ record DigitSlips(CodeSigns signs, String sent, String written) {
                 : new Slip.MisreadSign(sent, where(place), pair.sent(), pair.written());
     }
 
-    private String where(int place) {
-        return signs.oneCount() ? "count" : Words.ordinal(place) + " digit";
+    private int where(int place) {
+        return signs.oneCount() ? Slip.WHOLE_COUNT : place;
     }
 }

@@ -48,11 +48,11 @@ public record Lesson(Scenario scenario, Recording recording) {
     }
 
     /** What must be heeded where this is done on a vehicle. */
-    public List<String> cautions() {
+    public List<Caution> cautions() {
         if (scenario.content() instanceof Content.Outright outright && outright.message() instanceof Message.Codes) {
-            return Cautions.ALWAYS;
+            return Caution.ALWAYS;
         }
-        return engineRuns() ? Cautions.ENGINE_RUNNING : Cautions.ENGINE_OFF;
+        return engineRuns() ? Caution.ENGINE_RUNNING : Caution.ENGINE_OFF;
     }
 
     private boolean engineRuns() {

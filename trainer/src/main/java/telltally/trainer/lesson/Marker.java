@@ -5,29 +5,35 @@ import java.util.Optional;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.SentGroup;
 import telltally.simulator.recording.Truth;
+import telltally.trainer.text.Texts;
 
 /** Flashes that were sent and are no code. */
 public enum Marker {
-    SEPARATOR("separator", "the single flash between present and stored codes"),
-    CYLINDERS("cylinder flashes", "the opening of the running test, half the number of cylinders"),
-    PROMPT("prompt", "the flash that asks for a short press of the throttle"),
-    FRAMING("framing code", "what a list of this format opens and ends with");
+    /** The single flash between present and stored codes. */
+    SEPARATOR("marker.separator", "marker.separator-meaning"),
+    /** The opening of the running test. */
+    CYLINDERS("marker.cylinders", "marker.cylinders-meaning"),
+    /** Asks for a short press of the throttle. */
+    PROMPT("marker.prompt", "marker.prompt-meaning"),
+    /** What a list opens and ends with. */
+    FRAMING("marker.framing", "marker.framing-meaning");
 
-    private final String title;
-    private final String meaning;
+    private final String titleKey;
+    private final String meaningKey;
 
-    Marker(String title, String meaning) {
-        this.title = title;
-        this.meaning = meaning;
+    Marker(String titleKey, String meaningKey) {
+        this.titleKey = titleKey;
+        this.meaningKey = meaningKey;
     }
 
-    public String title() {
-        return title;
+    /** With its article. */
+    public String title(Texts texts) {
+        return texts.of(titleKey);
     }
 
     /** In words that complete "it is". */
-    public String meaning() {
-        return meaning;
+    public String meaning(Texts texts) {
+        return texts.of(meaningKey);
     }
 
     /** What a group is if it is no code; empty for codes, balance results and light that is no flash. */

@@ -1,57 +1,56 @@
 package telltally.trainer.lesson;
 
-import java.util.List;
+import java.util.Locale;
 import telltally.simulator.format.Segment;
+import telltally.trainer.text.Texts;
 
 /** The words that marking is told in. */
-public final class Words {
-    private static final List<String> NUMBERS =
-            List.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
-    private static final List<String> ORDINALS = List.of("first", "second", "third", "fourth", "fifth", "sixth");
+public record Words(Texts texts) {
+    /** Counts up to this are told in words, and places up to the other. */
+    private static final int COUNTS_IN_WORDS = 10;
 
-    private Words() {}
-
-    static String number(int number) {
-        return number < NUMBERS.size() ? NUMBERS.get(number) : Integer.toString(number);
-    }
-
-    static String flashes(int count) {
-        return count == 1 ? "1 flash" : count + " flashes";
-    }
-
-    /** @param place counted from 0 */
-    static String ordinal(int place) {
-        return place < ORDINALS.size() ? ORDINALS.get(place) : (place + 1) + "th";
-    }
+    private static final int PLACES_IN_WORDS = 6;
 
     /** As it stands within a sentence. */
-    public static String title(Segment segment) {
-        return segment.key();
+    public String title(Segment segment) {
+        return texts.of("words.segment-" + key(segment));
     }
 
     /** As it stands over a column of the work sheet. */
-    public static String heading(Segment segment) {
-        return switch (segment) {
-            case PRESENT -> "Present";
-            case STORED -> "Stored";
-            case RUNNING -> "Running";
-            case BALANCE -> "Balance";
-            case CODES -> "Codes";
-        };
+    public String heading(Segment segment) {
+        return texts.of("words.heading-" + key(segment));
     }
 
     /** As a code of the segment is announced. */
-    public static String listing(Segment segment) {
-        return switch (segment) {
-            case PRESENT -> "A present code";
-            case STORED -> "A stored code";
-            case RUNNING -> "A code of the running test";
-            case BALANCE -> "A balance result";
-            case CODES -> "A code";
-        };
+    public String listing(Segment segment) {
+        return texts.of("words.listing-" + key(segment));
     }
 
-    static String yourList(Segment segment) {
-        return segment == Segment.CODES ? "your codes" : "your " + title(segment) + " codes";
+    /** What the learner wrote under it. */
+    String yourList(Segment segment) {
+        return texts.of("words.list-" + key(segment));
+    }
+
+    /** A count before "too many"; from 1. */
+    String number(int number) {
+        return number <= COUNTS_IN_WORDS ? texts.of("words.number-" + number) : Integer.toString(number);
+    }
+
+    String flashes(int count) {
+        return texts.of("words.flashes", count);
+    }
+
+    /** @param place counted from 0, or {@link Slip#WHOLE_COUNT} */
+    String digit(int place) {
+        if (place == Slip.WHOLE_COUNT) {
+            return texts.of("words.whole-count");
+        }
+        return place < PLACES_IN_WORDS
+                ? texts.of("words.digit-" + (place + 1))
+                : texts.of("words.digit-later", place + 1);
+    }
+
+    private static String key(Segment segment) {
+        return segment.name().toLowerCase(Locale.ROOT);
     }
 }

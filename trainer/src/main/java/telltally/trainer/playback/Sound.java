@@ -15,8 +15,14 @@ public interface Sound extends AutoCloseable {
 
     void stop();
 
-    /** Why nothing can be heard, in one line; empty while all is well. */
-    Optional<String> trouble();
+    /** Why nothing can be heard; empty while all is well. */
+    Optional<Trouble> trouble();
+
+    /** Why nothing can be heard. */
+    enum Trouble {
+        NO_DEVICE,
+        DEVICE_TAKEN
+    }
 
     /** The farthest that the tone of the current playing was found from its time. */
     long worstOffNanos();

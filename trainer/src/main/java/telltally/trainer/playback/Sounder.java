@@ -18,7 +18,7 @@ public final class Sounder implements Sound {
 
     private final Thread thread;
     private volatile @Nullable Playing playing;
-    private volatile @Nullable String trouble;
+    private volatile @Nullable Trouble trouble;
     private volatile boolean open = true;
     private volatile long worstOffNanos;
 
@@ -45,7 +45,7 @@ public final class Sounder implements Sound {
     }
 
     @Override
-    public Optional<String> trouble() {
+    public Optional<Trouble> trouble() {
         return Optional.ofNullable(trouble);
     }
 
@@ -75,9 +75,9 @@ public final class Sounder implements Sound {
                 line.close();
             }
         } catch (LineUnavailableException e) {
-            trouble = "No sound: another program has the sound device.";
+            trouble = Trouble.DEVICE_TAKEN;
         } catch (IllegalArgumentException | SecurityException e) {
-            trouble = "No sound: this computer has no sound device that can be used.";
+            trouble = Trouble.NO_DEVICE;
         }
     }
 

@@ -40,14 +40,18 @@ public final class BriefingScreen implements Screen {
 
     /** How codes are sent and shown, in one line. */
     public String signal() {
-        Display display = lesson.scenario().display();
-        String tool = display == Display.METER ? "meter" : "test light";
-        return lesson.scenario().format().title()
-                + (standsIn(display) ? ". The lamp of this window stands for the " + tool : "");
+        String key = switch (lesson.scenario().display()) {
+            case METER -> "briefing.signal-meter";
+            case TEST_LIGHT -> "briefing.signal-test-light";
+            default -> "briefing.signal";
+        };
+        return trainer.texts().of(key, lesson.scenario().format().title());
     }
 
     public List<String> cautions() {
-        return lesson.cautions();
+        return lesson.cautions().stream()
+                .map(caution -> caution.sentence(trainer.texts()))
+                .toList();
     }
 
     /** Lamp, sounder or both; may be changed here. */

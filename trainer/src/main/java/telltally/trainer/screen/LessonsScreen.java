@@ -28,16 +28,18 @@ public final class LessonsScreen implements Screen {
      * @param trains what the learner does in it; for a broken file every problem, a line each
      * @param signal how its codes are sent; empty for a broken file
      */
-    public record Item(String title, String trains, String signal, boolean playable) {
-        /** For somebody who hears the list instead of seeing it. */
-        public String spoken() {
-            return playable ? title + ". " + trains + " " + signal : title + ", cannot be played. " + trains;
-        }
+    public record Item(String title, String trains, String signal, boolean playable) {}
+
+    /** A line for somebody who hears the list instead of seeing it. */
+    public String spoken(Item item) {
+        return item.playable()
+                ? trainer.texts().of("lessons.spoken", item.title(), item.trains(), item.signal())
+                : trainer.texts().of("lessons.spoken-broken", item.title(), item.trains());
     }
 
     @Override
     public String title() {
-        return "Choose a lesson";
+        return trainer.texts().of("lessons.title");
     }
 
     /** Something that went wrong on the way here. */

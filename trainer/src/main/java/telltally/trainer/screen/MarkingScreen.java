@@ -1,7 +1,6 @@
 package telltally.trainer.screen;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import telltally.simulator.format.Segment;
 import telltally.simulator.format.SentGroup;
@@ -10,6 +9,8 @@ import telltally.trainer.lesson.AnswerSheet;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.Marking;
 import telltally.trainer.lesson.Slip;
+import telltally.trainer.lesson.Words;
+import telltally.trainer.text.Texts;
 
 /** What was written, laid under what was sent. */
 public final class MarkingScreen implements Screen {
@@ -18,6 +19,7 @@ public final class MarkingScreen implements Screen {
     private final Display shownBy;
     private final Optional<String> notScored;
     private final Marking marking;
+    private final Texts texts;
 
     MarkingScreen(Trainer trainer, Lesson lesson, AnswerSheet sheet, Display shownBy, Optional<String> notScored) {
         this.trainer = trainer;
@@ -25,6 +27,7 @@ public final class MarkingScreen implements Screen {
         this.shownBy = shownBy;
         this.notScored = notScored;
         this.marking = lesson.mark(sheet);
+        this.texts = trainer.texts();
     }
 
     /**
@@ -48,13 +51,24 @@ public final class MarkingScreen implements Screen {
         public boolean right() {
             return errors.isEmpty();
         }
+    }
 
-        /** For somebody who hears it. */
-        public String spoken() {
-            String codes = (sent.isEmpty() ? "Nothing sent" : "Sent " + sent)
-                    + (written.isEmpty() ? ", nothing written" : ", written " + written);
-            return codes + (right() ? ", right. " : ". " + String.join(" ", sentences) + " ") + meaning;
-        }
+    /** A line for somebody who hears it. */
+    public String spoken(Line line) {
+        String sent = line.sent().isEmpty()
+                ? texts.of("marking.spoken-not-sent")
+                : texts.of("marking.spoken-sent", line.sent());
+        String both = line.written().isEmpty()
+                ? texts.of("marking.spoken-not-written", sent)
+                : texts.of("marking.spoken-written", sent, line.written());
+        return line.right()
+                ? texts.of("marking.spoken-right", both, line.meaning())
+                : texts.of("marking.spoken-wrong", both, String.join(" ", line.sentences()), line.meaning());
+    }
+
+    /** What stands over the lines of a segment. */
+    public String heading(Segment segment) {
+        return new Words(texts).heading(segment);
     }
 
     @Override
@@ -66,14 +80,16 @@ public final class MarkingScreen implements Screen {
     public String headline() {
         int sent = marking.codesSent();
         if (sent == 0) {
-            return marking.allRight() ? "Nothing was sent, and nothing is written: right." : "Nothing was sent.";
+            return texts.of(marking.allRight() ? "marking.nothing-right" : "marking.nothing-sent");
         }
         if (marking.allRight()) {
-            return sent == 1 ? "Right." : "All " + sent + " codes right.";
+            return texts.of("marking.all-right", sent);
         }
-        int errors = marking.slips().size();
-        return marking.codesRight() + " of " + sent + (sent == 1 ? " code right, " : " codes right, ")
-                + (errors == 1 ? "one error." : errors + " errors.");
+        return texts.of(
+                "marking.some-right",
+                marking.codesRight(),
+                sent,
+                marking.slips().size());
     }
 
     /** From 0 to 1. */
@@ -131,14 +147,14 @@ public final class MarkingScreen implements Screen {
     }
 
     /** A misfiled code is explained where it was written and only hinted at where it is missing. */
-    private static String sentence(Marking.Row row, Slip slip) {
+    private String sentence(Marking.Row row, Slip slip) {
         return slip instanceof Slip.WrongSegment misfiled && row.written().isEmpty()
-                ? misfiled.hint()
-                : slip.sentence();
+                ? misfiled.hint(texts)
+                : slip.sentence(texts);
     }
 
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    private String capital(String text) {
+        return text.substring(0, 1).toUpperCase(texts.language()) + text.substring(1);
     }
 
     private Line line(Marking.Row row) {
@@ -147,7 +163,7 @@ public final class MarkingScreen implements Screen {
                 row.segment(),
                 row.sent().orElse(""),
                 row.written().orElse(""),
-                row.slips().stream().map(slip -> capital(slip.title())).toList(),
+                row.slips().stream().map(slip -> capital(slip.title(texts))).toList(),
                 row.slips().stream().map(slip -> sentence(row, slip)).toList(),
                 row.sent().flatMap(lesson::meaning).orElse(""),
                 at);

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import telltally.simulator.scenario.Display;
+import telltally.trainer.text.Texts;
 
 /** What has to be read before the first flash, and the choice of how flashes are to be perceived. */
 public final class NoticeScreen implements Screen {
@@ -19,27 +20,26 @@ public final class NoticeScreen implements Screen {
 
     @Override
     public String title() {
-        return "Before the first flash";
+        return trainer.texts().of("notice.title");
     }
 
     public String warning() {
-        return "The lamp in this program flashes.";
+        return trainer.texts().of("notice.warning");
     }
 
     public List<String> paragraphs() {
-        return List.of(
-                "Flashing light can trigger seizures in people with photosensitive epilepsy, and in some who do not know"
-                        + " that they have it.",
-                "The lamp here is small and amber, and never flashes more than three times in a second. If flashing light"
-                        + " troubles you all the same, stop, look away, and practise by ear: a tone is counted as well as a"
-                        + " lamp, and often better.");
+        return List.of(trainer.texts().of("notice.seizures"), trainer.texts().of("notice.small-and-slow"));
     }
 
     public List<Choice> choices() {
+        Texts texts = trainer.texts();
         return List.of(
-                new Choice(Display.LAMP, "Lamp", "A small amber lamp, as on the dash."),
-                new Choice(Display.SOUNDER, "Sounder", "A tone in place of each flash. Nothing flashes."),
-                new Choice(Display.LAMP_AND_SOUNDER, "Lamp and sounder", "Every flash is seen and heard."));
+                new Choice(Display.LAMP, texts.of("display.lamp"), texts.of("notice.lamp")),
+                new Choice(Display.SOUNDER, texts.of("display.sounder"), texts.of("notice.sounder")),
+                new Choice(
+                        Display.LAMP_AND_SOUNDER,
+                        texts.of("display.lamp-and-sounder"),
+                        texts.of("notice.lamp-and-sounder")));
     }
 
     public ObjectProperty<Display> choiceProperty() {

@@ -22,7 +22,7 @@ public final class PlayScreen implements Screen {
         this.lesson = lesson;
         this.shownBy = shownBy;
         this.player = new Player(trainer, lesson.pulses(), 0, lesson.pulses().endNanos(), shownBy);
-        this.sheet = new WorkSheet(lesson.scenario().format(), lesson.segments());
+        this.sheet = new WorkSheet(trainer.texts(), lesson.scenario().format(), lesson.segments());
     }
 
     @Override
@@ -61,12 +61,8 @@ public final class PlayScreen implements Screen {
     public void advanceTo(long nowNanos) {
         player.advanceTo(nowNanos);
         remark.set(player.remark());
-        caption.set(
-                player.ended()
-                        ? "Everything has been sent. Write down what is missing, then have it marked."
-                        : player.playback().anyShown()
-                                ? "Running. Write each code down as it comes."
-                                : "Running. The first flash may take a few seconds.");
+        caption.set(trainer.texts()
+                .of(player.ended() ? "play.ended" : player.playback().anyShown() ? "play.running" : "play.waiting"));
         player.notScored().ifPresent(reason -> notScored = Optional.of(reason));
     }
 

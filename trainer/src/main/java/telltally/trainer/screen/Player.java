@@ -10,6 +10,7 @@ import telltally.simulator.signal.PulseTrain;
 import telltally.trainer.playback.FlashRate;
 import telltally.trainer.playback.Playback;
 import telltally.trainer.playback.Sound;
+import telltally.trainer.text.Texts;
 
 /** Plays a stretch of a train to eye and ear by one clock. The first frame starts it. */
 public final class Player {
@@ -25,6 +26,7 @@ public final class Player {
     private final boolean seen;
     private final @Nullable Sound sound;
     private final LongSupplier clockNanos;
+    private final Texts texts;
     private final ReadOnlyDoubleWrapper brightness = new ReadOnlyDoubleWrapper();
     private Playback playback;
     private long startedNanos = NOT_STARTED;
@@ -37,6 +39,7 @@ public final class Player {
         this.seen = Trainer.seen(shownBy);
         this.sound = Trainer.heard(shownBy) ? trainer.sound() : null;
         this.clockNanos = trainer.clockNanos();
+        this.texts = trainer.texts();
         this.playback = new Playback(pulses, fromNanos, toNanos);
     }
 
@@ -81,25 +84,20 @@ public final class Player {
 
     /** What there is to know about lamp and sound before anybody wonders; empty where all is as expected. */
     String remark() {
-        Optional<String> trouble = sound == null ? Optional.empty() : sound.trouble();
+        Optional<Sound.Trouble> trouble = sound == null ? Optional.empty() : sound.trouble();
         if (trouble.isPresent()) {
-            return trouble.get() + (seen ? " The lamp goes on alone." : " Go back and choose the lamp.");
+            return texts.of(seen ? "player.lamp-alone" : "player.choose-lamp", told(trouble.get()));
         }
-        return seen && !mayFlash
-                ? "These flashes are too fast for a lamp that is safe to look at: it stays dim. Choose the sounder to count"
-                        + " them."
-                : "";
+        return seen && !mayFlash ? texts.of("player.too-fast") : "";
     }
 
     /** Why the run so far is no fair task; empty where it is one. */
     Optional<String> notScored() {
         if (seen && playback.lagged()) {
-            return Optional.of("The lamp lagged: a change was seen " + milliseconds(playback.worstLateNanos())
-                    + " after its time, more than a tenth of a flash. This run is not scored.");
+            return Optional.of(texts.of("player.lamp-lagged", milliseconds(playback.worstLateNanos())));
         }
         if (!seen && sound != null && sound.worstOffNanos() > shortestFlashNanos() / 10) {
-            return Optional.of("The sound stumbled: a tone was " + milliseconds(sound.worstOffNanos())
-                    + " off its time, more than a tenth of a flash. This run is not scored.");
+            return Optional.of(texts.of("player.sound-stumbled", milliseconds(sound.worstOffNanos())));
         }
         return Optional.empty();
     }
@@ -123,7 +121,15 @@ public final class Player {
                 .orElse(Long.MAX_VALUE);
     }
 
-    private static String milliseconds(long nanos) {
-        return nanos / 1_000_000 + " ms";
+    private String told(Sound.Trouble trouble) {
+        return texts.of(
+                switch (trouble) {
+                    case NO_DEVICE -> "player.no-sound-device";
+                    case DEVICE_TAKEN -> "player.sound-device-taken";
+                });
+    }
+
+    private String milliseconds(long nanos) {
+        return texts.of("words.milliseconds", nanos / 1_000_000);
     }
 }

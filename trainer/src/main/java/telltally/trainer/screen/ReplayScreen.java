@@ -10,6 +10,7 @@ import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.Marker;
 import telltally.trainer.lesson.RunningCount;
 import telltally.trainer.lesson.Words;
+import telltally.trainer.text.Texts;
 
 /** The flashes again, counted along. */
 public final class ReplayScreen implements Screen {
@@ -41,7 +42,8 @@ public final class ReplayScreen implements Screen {
 
     @Override
     public String title() {
-        return only.map(group -> "Code " + group.digits() + " again").orElse("All of it again");
+        return only.map(group -> trainer.texts().of("replay.title-code", group.digits()))
+                .orElseGet(() -> trainer.texts().of("replay.title-all"));
     }
 
     public Player player() {
@@ -96,7 +98,7 @@ public final class ReplayScreen implements Screen {
         digits.set(now.digits());
         caption.set(now.group()
                 .map(group -> describe(group, now.repeat()))
-                .orElse(player.remark().isEmpty() ? "Wait for the first flash." : player.remark()));
+                .orElseGet(() -> player.remark().isEmpty() ? trainer.texts().of("replay.wait") : player.remark()));
     }
 
     /** A bulb check, a lead-in or an output switched on; blinking has more than one flash. */
@@ -106,15 +108,17 @@ public final class ReplayScreen implements Screen {
     }
 
     private String describe(SentGroup group, boolean repeat) {
+        Texts texts = trainer.texts();
         Optional<Marker> marker = Marker.of(lesson.scenario().format(), group);
         if (marker.isPresent()) {
-            return "No code: the " + marker.get().title() + ", " + marker.get().meaning() + ".";
+            return texts.of(
+                    "replay.marker", marker.get().title(texts), marker.get().meaning(texts));
         }
         return switch (group.kind()) {
-            case BALANCE -> "The result of the cylinder balance test.";
-            case STEADY ->
-                isSteady(group) ? "A steady light, which is no flash." : "Even blinking: there is nothing to report.";
-            default -> Words.listing(group.segment()) + (repeat ? ", sent again to check the first count." : ".");
+            case BALANCE -> texts.of("replay.balance");
+            case STEADY -> texts.of(isSteady(group) ? "replay.steady" : "replay.blinking");
+            default ->
+                texts.of(repeat ? "replay.listing-again" : "replay.listing", new Words(texts).listing(group.segment()));
         };
     }
 }

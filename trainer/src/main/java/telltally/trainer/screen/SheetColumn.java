@@ -6,6 +6,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import telltally.simulator.format.Segment;
 import telltally.trainer.lesson.Words;
+import telltally.trainer.text.Texts;
 
 /** One heading of the work sheet with the codes under it. */
 public final class SheetColumn {
@@ -14,12 +15,14 @@ public final class SheetColumn {
 
     private static final int MOST_CODES = 60;
 
+    private final Texts texts;
     private final Segment segment;
     private final ObservableList<String> codes = FXCollections.observableArrayList();
     private final ObservableList<String> codesSeen = FXCollections.unmodifiableObservableList(codes);
     private final ReadOnlyStringWrapper typing = new ReadOnlyStringWrapper("");
 
-    SheetColumn(Segment segment) {
+    SheetColumn(Texts texts, Segment segment) {
+        this.texts = texts;
         this.segment = segment;
     }
 
@@ -28,7 +31,7 @@ public final class SheetColumn {
     }
 
     public String heading() {
-        return Words.heading(segment);
+        return new Words(texts).heading(segment);
     }
 
     /** Codes that are finished. */
@@ -43,8 +46,10 @@ public final class SheetColumn {
 
     /** All of it in words, for somebody who hears it. */
     public String spoken() {
-        String written = codes.isEmpty() ? "nothing written" : String.join(", ", codes);
-        return heading() + ": " + written + (typing.get().isEmpty() ? "" : ", writing " + typing.get());
+        String written = codes.isEmpty() ? texts.of("sheet.nothing-written") : String.join(", ", codes);
+        return typing.get().isEmpty()
+                ? texts.of("sheet.spoken", heading(), written)
+                : texts.of("sheet.spoken-writing", heading(), written, typing.get());
     }
 
     void type(String sign) {

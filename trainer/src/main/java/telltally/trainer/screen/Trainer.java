@@ -13,16 +13,18 @@ import telltally.trainer.lesson.AnswerSheet;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
+import telltally.trainer.text.Texts;
 
 /** The way from screen to screen. */
 public final class Trainer implements AutoCloseable {
-    /** What lies outside the program: the time, chance and sound. */
-    public record Surroundings(LongSupplier clockNanos, LongSupplier seeds, Supplier<Sound> sound) {}
+    /** What lies outside the program: the time, chance, sound and the language of whoever uses it. */
+    public record Surroundings(LongSupplier clockNanos, LongSupplier seeds, Supplier<Sound> sound, Texts texts) {}
 
     private final LessonShelf shelf;
     private final Surroundings surroundings;
     private final Optional<String> startLesson;
     private final ReadOnlyObjectWrapper<Screen> screen;
+    private Texts texts;
     private Display agreed = Display.LAMP;
     private @Nullable Sound sound;
 
@@ -30,6 +32,7 @@ public final class Trainer implements AutoCloseable {
     public Trainer(LessonShelf shelf, Surroundings surroundings, Optional<String> startLesson) {
         this.shelf = shelf;
         this.surroundings = surroundings;
+        this.texts = surroundings.texts();
         this.startLesson = startLesson;
         this.screen = new ReadOnlyObjectWrapper<>(new NoticeScreen(this));
     }
@@ -40,6 +43,11 @@ public final class Trainer implements AutoCloseable {
 
     public Screen screen() {
         return screen.get();
+    }
+
+    /** What screens and pages say. */
+    public Texts texts() {
+        return texts;
     }
 
     /** Passes a frame on to the screen that is shown. */
@@ -61,8 +69,7 @@ public final class Trainer implements AutoCloseable {
         if (first.isPresent()) {
             briefing(first.get());
         } else {
-            show(new LessonsScreen(
-                    this, shelf, startLesson.map(id -> "No lesson is called " + id + "; these are there."), 0));
+            show(new LessonsScreen(this, shelf, startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
         }
     }
 

@@ -9,6 +9,7 @@ import telltally.simulator.format.CodeShape;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.Segment;
 import telltally.trainer.lesson.AnswerSheet;
+import telltally.trainer.text.Texts;
 
 /** What the learner writes while the lamp flashes, a column for each segment. */
 public final class WorkSheet {
@@ -16,8 +17,10 @@ public final class WorkSheet {
     private final boolean letters;
     private final ReadOnlyIntegerWrapper active = new ReadOnlyIntegerWrapper();
 
-    public WorkSheet(FlashFormat format, List<Segment> segments) {
-        this.columns = segments.stream().map(SheetColumn::new).toList();
+    public WorkSheet(Texts texts, FlashFormat format, List<Segment> segments) {
+        this.columns = segments.stream()
+                .map(segment -> new SheetColumn(texts, segment))
+                .toList();
         this.letters = format.shape() instanceof CodeShape.Spelled;
     }
 

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import telltally.trainer.screen.SheetColumn;
+import telltally.trainer.text.Texts;
 
 /** A column of the work sheet: heading, finished codes, the one that is being written, and empty lines below. */
 final class ColumnField extends VBox {
@@ -16,13 +17,13 @@ final class ColumnField extends VBox {
     private final VBox lines = new VBox();
     private Label typingLine = new Label();
 
-    ColumnField(SheetColumn column) {
+    ColumnField(SheetColumn column, Texts texts) {
         this.column = column;
         getStyleClass().add("column");
         lines.getStyleClass().add("lines");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.TEXT_FIELD);
-        setAccessibleRoleDescription("column of the work sheet");
+        setAccessibleRoleDescription(texts.of("sheet.column"));
         Label heading = new Label(column.heading());
         heading.getStyleClass().add("column-heading");
         getChildren().addAll(heading, lines);

@@ -33,14 +33,14 @@ final class Lamp extends StackPane {
     private static final double SEAT = 62;
     private static final double LENS = 55;
 
-    Lamp(ObservableDoubleValue brightness) {
+    Lamp(ObservableDoubleValue brightness, String name) {
         getStyleClass().add("lamp");
         setMinSize(WIDTH_PX, WIDTH_PX);
         setMaxSize(WIDTH_PX, WIDTH_PX);
         setFocusTraversable(false);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         // Nothing here may change with the light: a spoken flash would come late, and would give the answer.
-        setAccessibleText("Signal lamp");
+        setAccessibleText(name);
 
         Circle glow = new Circle(WIDTH_PX / 2, glow());
         Circle lit = new Circle(LENS, lens(LIT));

@@ -9,13 +9,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.LessonsScreen.Item;
+import telltally.trainer.text.Texts;
 
 /** The list of lessons; each line is a button. */
 final class LessonsPage extends Page {
     private final List<Node> rows = new ArrayList<>();
     private final int selected;
 
-    LessonsPage(LessonsScreen screen) {
+    LessonsPage(LessonsScreen screen, Texts texts) {
         super(screen.title());
         this.selected = screen.selected();
         screen.message().ifPresent(text -> add(Text.of(text, "remark")));
@@ -25,8 +26,8 @@ final class LessonsPage extends Page {
             rows.add(row);
             add(row);
         }
-        addFoot(new PushButton("_Notice again", screen::back));
-        addHint("Up and Down choose, Enter opens, Escape goes back.");
+        addFoot(new PushButton(texts.of("lessons.notice-again"), screen::back));
+        addHint(texts.of("lessons.hint"));
     }
 
     @Override
@@ -50,7 +51,7 @@ final class LessonsPage extends Page {
         HBox line = new HBox(number, text);
         line.getStyleClass().add("row-line");
         RowButton row = new RowButton(line, () -> screen.open(index));
-        row.setAccessibleText(item.spoken());
+        row.setAccessibleText(screen.spoken(item));
         if (!item.playable()) {
             row.getStyleClass().add("broken");
         }

@@ -7,23 +7,25 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import telltally.simulator.format.Segment;
-import telltally.trainer.lesson.Words;
 import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.MarkingScreen.Line;
+import telltally.trainer.text.Texts;
 
 /** The marked work sheet: what was written stands under what was sent, with an explanation beside it. */
 final class MarkingPage extends Page {
+    private final Texts texts;
     private final PushButton first;
 
-    MarkingPage(MarkingScreen screen) {
+    MarkingPage(MarkingScreen screen, Texts texts) {
         super(screen.title());
+        this.texts = texts;
         Label headline = Text.of(screen.headline(), "headline", screen.allRight() ? "all-right" : "some-wrong");
         add(headline);
         screen.notScored().ifPresent(reason -> add(Text.of(reason, "remark")));
         VBox paper = new VBox();
         paper.getStyleClass().addAll("paper", "marked");
         for (Segment segment : screen.segments()) {
-            Label heading = new Label(Words.heading(segment));
+            Label heading = new Label(screen.heading(segment));
             heading.getStyleClass().add("column-heading");
             paper.getChildren().add(heading);
             VBox rows = new VBox();
@@ -32,9 +34,12 @@ final class MarkingPage extends Page {
             paper.getChildren().add(rows);
         }
         add(paper);
-        first = new PushButton("_Replay with a count", screen::replayAll).styled("primary");
-        addFoot(first, new PushButton("_Play again", screen::playAgain), new PushButton("_Lessons", screen::lessons));
-        addHint("Enter on a code replays that code alone. Escape goes to the lessons.");
+        first = new PushButton(texts.of("marking.replay"), screen::replayAll).styled("primary");
+        addFoot(
+                first,
+                new PushButton(texts.of("marking.again"), screen::playAgain),
+                new PushButton(texts.of("marking.lessons"), screen::lessons));
+        addHint(texts.of("marking.hint"));
     }
 
     @Override
@@ -42,12 +47,14 @@ final class MarkingPage extends Page {
         first.requestFocus();
     }
 
-    private static Node row(MarkingScreen screen, Line line) {
+    private Node row(MarkingScreen screen, Line line) {
         GridPane codes = new GridPane();
         codes.getStyleClass().add("pair");
-        codes.addRow(0, label("sent", "pair-label"), label(orDash(line.sent()), "code"));
+        codes.addRow(0, label(texts.of("marking.sent"), "pair-label"), label(orDash(line.sent()), "code"));
         codes.addRow(
-                1, label("you", "pair-label"), label(orDash(line.written()), "code", line.right() ? "right" : "wrong"));
+                1,
+                label(texts.of("marking.you"), "pair-label"),
+                label(orDash(line.written()), "code", line.right() ? "right" : "wrong"));
         VBox words = new VBox();
         words.getStyleClass().add("words");
         HBox.setHgrow(words, Priority.ALWAYS);
@@ -63,12 +70,12 @@ final class MarkingPage extends Page {
         row.getStyleClass().add("row-line");
         if (line.at().isEmpty()) {
             row.getStyleClass().add("still-row");
-            row.setAccessibleText(line.spoken());
+            row.setAccessibleText(screen.spoken(line));
             return row;
         }
         RowButton button = new RowButton(row, () -> screen.replay(line));
-        button.setAccessibleText(line.spoken());
-        button.setAccessibleHelp("Replays this code.");
+        button.setAccessibleText(screen.spoken(line));
+        button.setAccessibleHelp(texts.of("marking.replays"));
         return button;
     }
 

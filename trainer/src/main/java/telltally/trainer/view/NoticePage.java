@@ -7,18 +7,19 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import telltally.trainer.screen.NoticeScreen;
+import telltally.trainer.text.Texts;
 
 /** The notice before the first flash. */
 final class NoticePage extends Page {
     private final DisplayChoice choice;
 
-    NoticePage(NoticeScreen screen) {
+    NoticePage(NoticeScreen screen, Texts texts) {
         super(screen.title());
         VBox words = new VBox(Text.of(screen.warning(), "warning"));
         words.getStyleClass().add("notice-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         screen.paragraphs().forEach(text -> words.getChildren().add(Text.of(text, "reading")));
-        HBox panel = new HBox(new Lamp(new SimpleDoubleProperty(0)), words);
+        HBox panel = new HBox(new Lamp(new SimpleDoubleProperty(0), texts.of("display.signal-lamp")), words);
         panel.getStyleClass().addAll("panel", "notice");
         choice = new DisplayChoice(screen.choiceProperty(), screen.choices());
         choice.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
@@ -27,9 +28,9 @@ final class NoticePage extends Page {
                 event.consume();
             }
         });
-        add(panel, Text.of("How would you like to count?", "section"), choice);
-        addFoot(new PushButton("_Go on", screen::goOn).styled("primary"));
-        addHint("Arrow keys choose, Enter goes on.");
+        add(panel, Text.of(texts.of("notice.question"), "section"), choice);
+        addFoot(new PushButton(texts.of("notice.go-on"), screen::goOn).styled("primary"));
+        addHint(texts.of("notice.hint"));
     }
 
     @Override

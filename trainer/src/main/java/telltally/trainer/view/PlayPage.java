@@ -4,17 +4,18 @@ import javafx.application.Platform;
 import javafx.beans.Observable;
 import javafx.scene.control.Label;
 import telltally.trainer.screen.PlayScreen;
+import telltally.trainer.text.Texts;
 
 /** The lamp on the left, the work sheet on the right. */
 final class PlayPage extends Page {
     private final SheetPaper paper;
 
-    PlayPage(PlayScreen screen) {
+    PlayPage(PlayScreen screen, Texts texts) {
         super(screen.title());
-        PushButton mark = new PushButton("_Mark it", screen::mark).styled("primary");
-        paper = new SheetPaper(screen.sheet(), mark::requestFocus);
-        LampPlate plate =
-                new LampPlate(screen.player().brightnessProperty(), screen.lampShown(), screen.captionProperty());
+        PushButton mark = new PushButton(texts.of("play.mark"), screen::mark).styled("primary");
+        paper = new SheetPaper(screen.sheet(), texts, mark::requestFocus);
+        LampPlate plate = new LampPlate(
+                screen.player().brightnessProperty(), screen.lampShown(), screen.captionProperty(), texts);
         stayInSight(plate);
         screen.sheet().columns().forEach(column -> {
             column.codes().addListener((Observable change) -> revealLater(paper.active()));
@@ -25,13 +26,13 @@ final class PlayPage extends Page {
         remark.visibleProperty().bind(remark.textProperty().isNotEmpty());
         remark.managedProperty().bind(remark.visibleProperty());
         add(Text.of(screen.task(), "reading"), remark, paper);
-        PushButton again = new PushButton("_Play again", () -> {
+        PushButton again = new PushButton(texts.of("play.again"), () -> {
             screen.playAgain();
             // Later, because a button that was pressed by its letter takes the keyboard after it has acted.
             Platform.runLater(paper::focusActive);
         });
-        addFoot(mark, again, new PushButton("_Back", screen::back));
-        addHint("Type the digits. Enter ends a code, Backspace corrects, Tab or arrows change the column.");
+        addFoot(mark, again, new PushButton(texts.of("play.back"), screen::back));
+        addHint(texts.of("play.hint"));
     }
 
     @Override

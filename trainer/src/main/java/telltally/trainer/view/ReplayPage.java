@@ -5,15 +5,19 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import telltally.trainer.screen.ReplayScreen;
+import telltally.trainer.text.Texts;
 
 /** The flashes again with a running count. */
 final class ReplayPage extends Page {
     private final PushButton again;
 
-    ReplayPage(ReplayScreen screen) {
+    ReplayPage(ReplayScreen screen, Texts texts) {
         super(screen.title());
         LampPlate plate = new LampPlate(
-                screen.player().brightnessProperty(), screen.lampShown(), new SimpleStringProperty("Count along."));
+                screen.player().brightnessProperty(),
+                screen.lampShown(),
+                new SimpleStringProperty(texts.of("replay.count-along")),
+                texts);
         Label count = new Label();
         count.getStyleClass().add("big-count");
         count.textProperty().bind(screen.countProperty());
@@ -25,17 +29,17 @@ final class ReplayPage extends Page {
         HBox tally = new HBox(count, new TallyMarks(screen.countProperty()));
         tally.getStyleClass().add("tally");
         VBox counts = new VBox(
-                Text.of("Flashes of this digit", "paper-heading"),
+                Text.of(texts.of("replay.this-digit"), "paper-heading"),
                 tally,
-                Text.of("Digits so far", "paper-heading"),
+                Text.of(texts.of("replay.so-far"), "paper-heading"),
                 digits,
                 caption);
         counts.getStyleClass().addAll("paper", "counts");
         stayInSight(plate);
         add(counts);
-        again = new PushButton("_Again", screen::again).styled("primary");
-        addFoot(again, new PushButton("_Back to the marking", screen::back));
-        addHint("Enter begins again, Escape goes back.");
+        again = new PushButton(texts.of("replay.again"), screen::again).styled("primary");
+        addFoot(again, new PushButton(texts.of("replay.back"), screen::back));
+        addHint(texts.of("replay.hint"));
     }
 
     @Override

@@ -7,19 +7,22 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import telltally.trainer.screen.WorkSheet;
+import telltally.trainer.text.Texts;
 
 /** The work sheet as paper; keys go to the view-model. */
 final class SheetPaper extends VBox {
     private final WorkSheet sheet;
+    private final Texts texts;
     private final Runnable afterLast;
     private final List<ColumnField> columns = new ArrayList<>();
 
     /** @param afterLast where Enter on an empty line of the last column leads */
-    SheetPaper(WorkSheet sheet, Runnable afterLast) {
+    SheetPaper(WorkSheet sheet, Texts texts, Runnable afterLast) {
+        this.texts = texts;
         this.sheet = sheet;
         this.afterLast = afterLast;
         getStyleClass().add("paper");
-        Label heading = new Label("Work sheet");
+        Label heading = new Label(texts.of("sheet.title"));
         heading.getStyleClass().add("paper-heading");
         for (int i = 0; i < sheet.columns().size(); i++) {
             columns.add(column(i));
@@ -38,7 +41,7 @@ final class SheetPaper extends VBox {
     }
 
     private ColumnField column(int index) {
-        ColumnField field = new ColumnField(sheet.columns().get(index));
+        ColumnField field = new ColumnField(sheet.columns().get(index), texts);
         field.focusedProperty().addListener((property, before, focused) -> {
             if (focused) {
                 sheet.select(index);

@@ -1,6 +1,7 @@
 package telltally.trainer.view;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -10,10 +11,15 @@ import java.util.OptionalLong;
  * @param lessonsFolder lessons of the instructor's own, beside those that ship
  * @param startLesson the id of the lesson to begin with
  * @param textScale how large text is, from 0.75 to 3; what lies beyond is taken for the nearer end
+ * @param language of the window; English where there are no texts in it
  * @param seed for runs that can be repeated; without it every run waits differently for the first flash
  */
 public record TrainerSettings(
-        Optional<Path> lessonsFolder, Optional<String> startLesson, double textScale, OptionalLong seed) {
+        Optional<Path> lessonsFolder,
+        Optional<String> startLesson,
+        double textScale,
+        Locale language,
+        OptionalLong seed) {
     /** The system property that makes text larger where nothing else is said. */
     public static final String TEXT_SCALE = "telltally.textScale";
 
@@ -26,7 +32,8 @@ public record TrainerSettings(
 
     /** The shipped lessons, chosen from a list. */
     public static TrainerSettings usual() {
-        return new TrainerSettings(Optional.empty(), Optional.empty(), usualTextScale(), OptionalLong.empty());
+        return new TrainerSettings(
+                Optional.empty(), Optional.empty(), usualTextScale(), Locale.getDefault(), OptionalLong.empty());
     }
 
     /** What {@link #TEXT_SCALE} says; 1 where it says nothing that can be read. */

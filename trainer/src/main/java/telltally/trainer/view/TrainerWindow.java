@@ -21,6 +21,7 @@ import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.ReplayScreen;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.Trainer;
+import telltally.trainer.text.Texts;
 
 /** The one window of the trainer, and the door to it. */
 public final class TrainerWindow {
@@ -73,7 +74,8 @@ public final class TrainerWindow {
     public static void open(TrainerSettings settings) {
         LessonShelf shelf = LessonShelf.of(settings.lessonsFolder());
         LongSupplier seeds = () -> settings.seed().orElseGet(System::nanoTime);
-        Trainer.Surroundings surroundings = new Trainer.Surroundings(System::nanoTime, seeds, Sounder::new);
+        Trainer.Surroundings surroundings =
+                new Trainer.Surroundings(System::nanoTime, seeds, Sounder::new, Texts.in(settings.language()));
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Platform.runLater(() -> {
             try {
@@ -133,22 +135,23 @@ public final class TrainerWindow {
         page.opened();
     }
 
-    private static Page page(Screen screen) {
+    private Page page(Screen screen) {
+        Texts texts = trainer.texts();
         if (screen instanceof NoticeScreen notice) {
-            return new NoticePage(notice);
+            return new NoticePage(notice, texts);
         }
         if (screen instanceof LessonsScreen lessons) {
-            return new LessonsPage(lessons);
+            return new LessonsPage(lessons, texts);
         }
         if (screen instanceof BriefingScreen briefing) {
-            return new BriefingPage(briefing);
+            return new BriefingPage(briefing, texts);
         }
         if (screen instanceof PlayScreen play) {
-            return new PlayPage(play);
+            return new PlayPage(play, texts);
         }
         if (screen instanceof MarkingScreen marking) {
-            return new MarkingPage(marking);
+            return new MarkingPage(marking, texts);
         }
-        return new ReplayPage((ReplayScreen) screen);
+        return new ReplayPage((ReplayScreen) screen, texts);
     }
 }

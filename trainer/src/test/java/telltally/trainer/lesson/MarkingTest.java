@@ -4,17 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import telltally.simulator.format.Message;
 import telltally.simulator.format.Segment;
 import telltally.trainer.lesson.Marking.Row;
+import telltally.trainer.text.Texts;
 
 class MarkingTest {
     /** Shares are quotients of small whole numbers, so only the last bit may differ. */
     private static final double EXACT = 1e-12;
 
+    private final Texts english = Texts.in(Locale.ENGLISH);
     private final Lesson lesson = SampleLessons.keyOn(List.of("34", "42"), List.of("15"));
 
     private static AnswerSheet sheet(List<String> present, List<String> stored) {
@@ -52,7 +55,8 @@ class MarkingTest {
         Marking marking = mark(List.of("42"), List.of("15"));
 
         assertThat(marking.slips()).containsExactly(new Slip.LostCode(Segment.PRESENT, "34"));
-        assertThat(marking.slips().get(0).sentence()).isEqualTo("34 was sent and is missing from your present codes.");
+        assertThat(marking.slips().get(0).sentence(english))
+                .isEqualTo("34 was sent and is missing from your present codes.");
         assertThat(marking.shareRight()).isCloseTo(2.0 / 3, within(EXACT));
     }
 
@@ -73,14 +77,14 @@ class MarkingTest {
         void a_miscounted_digit_is_told_with_how_many() {
             Marking marking = mark(List.of("35", "42"), List.of("15"));
 
-            assertThat(marking.slips()).containsExactly(new Slip.MiscountedDigit("34", "second digit", 4, 5));
-            assertThat(marking.slips().get(0).sentence())
+            assertThat(marking.slips()).containsExactly(new Slip.MiscountedDigit("34", 1, 4, 5));
+            assertThat(marking.slips().get(0).sentence(english))
                     .isEqualTo("34: the second digit was 4 flashes; you wrote 5, one too many.");
         }
 
         @Test
         void too_few_is_told_as_too_few() {
-            assertThat(mark(List.of("14", "42"), List.of("15")).slips().get(0).sentence())
+            assertThat(mark(List.of("14", "42"), List.of("15")).slips().get(0).sentence(english))
                     .isEqualTo("34: the first digit was 3 flashes; you wrote 1, two too few.");
         }
 
@@ -94,7 +98,7 @@ class MarkingTest {
         @Test
         void a_missing_digit_and_one_too_many_are_told_apart() {
             assertThat(mark(List.of("3", "42"), List.of("15")).slips())
-                    .containsExactly(new Slip.MissingDigit("34", "second digit", "4"));
+                    .containsExactly(new Slip.MissingDigit("34", 1, "4"));
             assertThat(mark(List.of("344", "42"), List.of("15")).slips())
                     .containsExactly(new Slip.DigitTooMany("34", "344", "4"));
         }
@@ -104,9 +108,7 @@ class MarkingTest {
             Lesson near = SampleLessons.keyOn(List.of("31", "36"), List.of("15"));
 
             assertThat(near.mark(sheet(List.of("35"), List.of("15"))).slips())
-                    .containsExactly(
-                            new Slip.LostCode(Segment.PRESENT, "31"),
-                            new Slip.MiscountedDigit("36", "second digit", 6, 5));
+                    .containsExactly(new Slip.LostCode(Segment.PRESENT, "31"), new Slip.MiscountedDigit("36", 1, 6, 5));
         }
 
         @Test
@@ -115,7 +117,7 @@ class MarkingTest {
 
             assertThat(count.mark(AnswerSheet.empty().with(Segment.CODES, List.of("11")))
                             .slips())
-                    .containsExactly(new Slip.MiscountedDigit("12", "count", 12, 11));
+                    .containsExactly(new Slip.MiscountedDigit("12", Slip.WHOLE_COUNT, 12, 11));
         }
 
         @Test
@@ -125,7 +127,7 @@ class MarkingTest {
             assertThat(longShort
                             .mark(AnswerSheet.empty().with(Segment.CODES, List.of("13")))
                             .slips())
-                    .containsExactly(new Slip.MiscountedDigit("23", "first digit", 2, 1));
+                    .containsExactly(new Slip.MiscountedDigit("23", 0, 2, 1));
         }
     }
 
@@ -137,7 +139,8 @@ class MarkingTest {
                 Marking marking = mark(List.of("34", "42", written), List.of("15"));
 
                 assertThat(marking.slips()).containsExactly(new Slip.MarkerTakenForCode(Marker.SEPARATOR, written));
-                assertThat(marking.slips().get(0).sentence()).contains("single flash between present and stored");
+                assertThat(marking.slips().get(0).sentence(english))
+                        .contains("single flash between present and stored");
             }
         }
 
@@ -186,7 +189,7 @@ class MarkingTest {
             Marking marking = mark(List.of("34", "42", "15"), List.of());
 
             assertThat(marking.slips()).containsExactly(new Slip.WrongSegment("15", Segment.STORED, Segment.PRESENT));
-            assertThat(marking.slips().get(0).title()).isEqualTo("stored filed as present");
+            assertThat(marking.slips().get(0).title(english)).isEqualTo("stored filed as present");
             assertThat(marking.shareRight()).isCloseTo(2.0 / 3, within(EXACT));
         }
 
@@ -211,7 +214,7 @@ class MarkingTest {
             Lesson near = SampleLessons.keyOn(List.of("34"), List.of("35"));
 
             assertThat(near.mark(sheet(List.of("35"), List.of("35"))).slips())
-                    .containsExactly(new Slip.MiscountedDigit("34", "second digit", 4, 5));
+                    .containsExactly(new Slip.MiscountedDigit("34", 1, 4, 5));
         }
     }
 
@@ -241,7 +244,7 @@ class MarkingTest {
                 .isTrue();
         assertThat(balance.mark(AnswerSheet.empty().with(Segment.BALANCE, List.of("5")))
                         .slips())
-                .containsExactly(new Slip.MiscountedDigit("4", "count", 4, 5));
+                .containsExactly(new Slip.MiscountedDigit("4", Slip.WHOLE_COUNT, 4, 5));
     }
 
     @Test

@@ -114,7 +114,7 @@ class SounderTest {
             try (Sounder sounder = new Sounder(opener)) {
                 sounder.play(pulses, () -> 0);
                 sounder.awaitEnd();
-                assertThat(sounder.trouble().orElseThrow()).startsWith("No sound: ");
+                assertThat(sounder.trouble()).isPresent();
             }
         }
         assertThat(asked.await(5, TimeUnit.SECONDS)).isTrue();

@@ -11,6 +11,7 @@ import telltally.simulator.scenario.Display;
 import telltally.simulator.signal.PulseTrain;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.SampleLessons;
+import telltally.trainer.playback.Sound;
 
 class PlayScreenTest {
     private static final double LONGER_THAN_ANY_SAMPLE_S = 300;
@@ -100,11 +101,12 @@ class PlayScreenTest {
 
     @Test
     void a_missing_sound_device_is_told_in_one_line_and_the_lamp_goes_on() {
-        run.sound.trouble = Optional.of("No sound: nothing there.");
+        run.sound.trouble = Optional.of(Sound.Trouble.NO_DEVICE);
         PlayScreen play = run.playing(Display.LAMP_AND_SOUNDER);
         run.pass(8);
 
-        assertThat(play.remarkProperty().get()).isEqualTo("No sound: nothing there. The lamp goes on alone.");
+        assertThat(play.remarkProperty().get())
+                .isEqualTo("No sound: this computer has no sound device that can be used. The lamp goes on alone.");
         assertThat(play.player().playback().shown()).isNotEmpty();
     }
 

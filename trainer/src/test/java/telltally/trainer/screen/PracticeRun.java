@@ -2,6 +2,7 @@ package telltally.trainer.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
@@ -12,6 +13,7 @@ import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.LessonShelf.Entry;
 import telltally.trainer.lesson.SampleLessons;
 import telltally.trainer.playback.Sound;
+import telltally.trainer.text.Texts;
 
 /** A trainer without a window: frames come when the test says so, sound goes to a list. */
 final class PracticeRun {
@@ -24,10 +26,14 @@ final class PracticeRun {
     private long seeds;
 
     PracticeRun(LessonShelf shelf, Optional<String> startLesson) {
-        Trainer.Surroundings surroundings = new Trainer.Surroundings(clockNanos::get, () -> ++seeds, () -> {
-            soundsOpened++;
-            return sound;
-        });
+        Trainer.Surroundings surroundings = new Trainer.Surroundings(
+                clockNanos::get,
+                () -> ++seeds,
+                () -> {
+                    soundsOpened++;
+                    return sound;
+                },
+                Texts.in(Locale.ENGLISH));
         trainer = new Trainer(shelf, surroundings, startLesson);
     }
 
@@ -72,7 +78,7 @@ final class PracticeRun {
     /** What was asked of the sound. */
     static final class ListeningSound implements Sound {
         final List<String> calls = new ArrayList<>();
-        Optional<String> trouble = Optional.empty();
+        Optional<Trouble> trouble = Optional.empty();
         long worstOffNanos;
         LongSupplier positionNanos = () -> -1;
 
@@ -88,7 +94,7 @@ final class PracticeRun {
         }
 
         @Override
-        public Optional<String> trouble() {
+        public Optional<Trouble> trouble() {
             return trouble;
         }
 

@@ -49,7 +49,7 @@ class TrainerTest {
         Line wrong = marking.lines(Segment.PRESENT).get(0);
         assertThat(wrong.errors()).containsExactly("Miscounted digit");
         assertThat(wrong.meaning()).isEqualTo("Throttle sensor: voltage too high");
-        assertThat(wrong.spoken()).startsWith("Sent 34, written 35. 34: the second digit was 4 flashes");
+        assertThat(marking.spoken(wrong)).startsWith("Sent 34, written 35. 34: the second digit was 4 flashes");
 
         marking.replay(wrong);
         assertThat(run.at(ReplayScreen.class).title()).isEqualTo("Code 34 again");

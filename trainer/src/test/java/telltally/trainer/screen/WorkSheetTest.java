@@ -3,14 +3,17 @@ package telltally.trainer.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.Segment;
+import telltally.trainer.text.Texts;
 
 class WorkSheetTest {
     private final FlashFormat format = FormatCatalog.shipped().find("pair-even").orElseThrow();
-    private final WorkSheet sheet = new WorkSheet(format, List.of(Segment.PRESENT, Segment.STORED));
+    private final WorkSheet sheet =
+            new WorkSheet(Texts.in(Locale.ENGLISH), format, List.of(Segment.PRESENT, Segment.STORED));
 
     private void type(String signs) {
         signs.chars().forEach(sign -> sheet.type(Character.toString(sign)));

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.LongSupplier;
@@ -29,6 +30,7 @@ import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.Trainer;
+import telltally.trainer.text.Texts;
 
 /**
  * Plays a lesson of at least ten minutes in the real window, in real time, and prints how late its flashes came, whether
@@ -79,7 +81,10 @@ public final class OnsetMeasure {
             lastFrameNanos = System.nanoTime();
             return lastFrameNanos;
         };
-        Trainer trainer = new Trainer(shelf, new Trainer.Surroundings(clock, () -> 1, Sounder::new), Optional.empty());
+        Trainer trainer = new Trainer(
+                shelf,
+                new Trainer.Surroundings(clock, () -> 1, Sounder::new, Texts.in(Locale.ENGLISH)),
+                Optional.empty());
         TrainerWindow window = new TrainerWindow(new Stage(), trainer, clock, 1);
         window.show();
         return window;

@@ -1,5 +1,6 @@
 package telltally.trainer.view;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
@@ -13,6 +14,7 @@ import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.Trainer;
+import telltally.trainer.text.Texts;
 
 /** A real window with a clock that moves only when it is told to, so that minutes pass in no time and no frame is late. */
 final class OpenWindow implements AutoCloseable {
@@ -23,8 +25,13 @@ final class OpenWindow implements AutoCloseable {
     private final Robot robot;
 
     OpenWindow(LessonShelf shelf, double textScale) {
+        this(shelf, textScale, Locale.ENGLISH);
+    }
+
+    OpenWindow(LessonShelf shelf, double textScale, Locale language) {
         window = Toolkit.fx(() -> {
-            Trainer.Surroundings surroundings = new Trainer.Surroundings(clockNanos::get, () -> 7, NoDevice::new);
+            Trainer.Surroundings surroundings =
+                    new Trainer.Surroundings(clockNanos::get, () -> 7, NoDevice::new, Texts.in(language));
             Trainer trainer = new Trainer(shelf, surroundings, Optional.empty());
             TrainerWindow made = new TrainerWindow(new Stage(), trainer, clockNanos::get, textScale);
             made.show();
@@ -118,8 +125,8 @@ final class OpenWindow implements AutoCloseable {
         public void stop() {}
 
         @Override
-        public Optional<String> trouble() {
-            return Optional.of("No sound: this computer has no sound device that can be used.");
+        public Optional<Trouble> trouble() {
+            return Optional.of(Trouble.NO_DEVICE);
         }
 
         @Override
