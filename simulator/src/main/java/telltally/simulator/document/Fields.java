@@ -128,6 +128,16 @@ public final class Fields {
         return has(name) ? Optional.of(text(name)) : Optional.empty();
     }
 
+    /** A text that must be there but may hold nothing. */
+    public String anyText(String name) {
+        Json value = required(name, "a text");
+        if (value instanceof Json.JsonText text) {
+            return text.text();
+        }
+        wrongKind(name, value, "a text");
+        return "";
+    }
+
     /** A text in the pattern {@code [a-z0-9-]+}, by which other files name this one. */
     public String id(String name) {
         String id = text(name);
