@@ -1,0 +1,3 @@
+#!/bin/sh
+echo 'cannot open display' >&2
+exit 1
