@@ -34,7 +34,7 @@ class ArchitectureTest {
             simulator.channel    : simulator.chance simulator.signal
             simulator.selftest   : simulator.chance simulator.signal simulator.vehicle simulator.codelist simulator.format
             simulator.scenario   : simulator.document simulator.format simulator.codelist simulator.channel simulator.vehicle simulator.selftest simulator.signal
-            simulator.recording  : simulator.chance simulator.channel simulator.signal simulator.trace simulator.format simulator.selftest simulator.vehicle
+            simulator.recording  : simulator.chance simulator.channel simulator.signal simulator.document simulator.trace simulator.format simulator.selftest simulator.vehicle
             simulator            : simulator.*
             decoder.reading      : simulator.signal simulator.format
             decoder.plain        : simulator.signal simulator.format decoder.reading

@@ -8,7 +8,6 @@ import telltally.simulator.document.Fields;
 import telltally.simulator.document.Fields.PlacedText;
 import telltally.simulator.document.Problem;
 import telltally.simulator.format.FlashFormat;
-import telltally.simulator.format.FormatCatalog;
 
 /** Reads a recipe of random messages. What no format of the recipe has a use for is left out of the file. */
 final class MessageFields {
@@ -17,18 +16,21 @@ final class MessageFields {
     private static final int MOST_LOOPS = 20;
 
     private final Fields fields;
-    private final FormatCatalog catalog;
     private final int problemsBefore;
+    private boolean formatsKnown;
 
-    MessageFields(Fields fields, FormatCatalog catalog) {
+    MessageFields(Fields fields) {
         this.fields = fields;
-        this.catalog = catalog;
         this.problemsBefore = fields.problems().count();
     }
 
-    /** Only to be used if there was no problem. */
-    MessageRecipe read() {
-        List<FlashFormat> formats = formats();
+    /**
+     * Only to be used if there was no problem.
+     *
+     * @param formats read before, one or more unless there was a problem
+     */
+    MessageRecipe read(List<FlashFormat> formats) {
+        formatsKnown = !formats.isEmpty();
         List<SessionKind> sessions =
                 sessions(formats.stream().anyMatch(each -> each.sessions().isPresent()));
         WholeRange codes = range("codes", 0, MOST_CODES);
@@ -42,24 +44,6 @@ final class MessageFields {
                 MOST_LOOPS);
         fields.close();
         return new MessageRecipe(formats, sessions, codes, cylinders, loops);
-    }
-
-    private List<FlashFormat> formats() {
-        List<FlashFormat> found = new ArrayList<>();
-        List<PlacedText> ids = filled("formats");
-        for (PlacedText id : ids) {
-            Optional<FlashFormat> format = catalog.find(id.text());
-            if (format.isEmpty()) {
-                tell(
-                        id,
-                        "no format is called " + Problem.quoted(id.text()) + "; expected "
-                                + String.join(", ", catalog.ids()));
-            } else if (found.contains(format.get())) {
-                tell(id, Problem.quoted(id.text()) + " stands twice; each format was expected once");
-            }
-            format.ifPresent(found::add);
-        }
-        return found;
     }
 
     private List<SessionKind> sessions(boolean wanted) {
@@ -121,7 +105,7 @@ final class MessageFields {
 
     /** Only where the rest is right: a format with its name misspelt may have been the one that gave it a meaning. */
     private void tellMeaningless(String name, String why) {
-        if (fields.problems().count() == problemsBefore) {
+        if (formatsKnown && fields.problems().count() == problemsBefore) {
             fields.problem(name, "has no meaning here; " + why);
         }
     }

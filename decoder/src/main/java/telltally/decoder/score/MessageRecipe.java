@@ -25,6 +25,10 @@ public record MessageRecipe(
         WholeRange codes,
         WholeRange cylinders,
         WholeRange loops) {
+    /** Stands in where a file has none that could be read; nothing can be drawn from it. */
+    static final MessageRecipe NONE =
+            new MessageRecipe(List.of(), List.of(), new WholeRange(0, 0), new WholeRange(2, 2), new WholeRange(1, 1));
+
     private static final long MILLISECOND = 1_000_000L;
 
     public MessageRecipe {

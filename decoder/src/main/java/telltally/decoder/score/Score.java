@@ -11,7 +11,7 @@ import telltally.simulator.recording.Truth;
 /**
  * How much of what was sent was read.
  *
- * @param lists the segments that were sent
+ * @param lists the segments that were sent; one where none was, the right answer being nothing
  * @param listsRight those read with exactly their codes, in the order sent; a segment without codes must be read as one,
  *     unless nothing at all was sent
  * @param codes the codes that were sent, each once per segment
@@ -22,6 +22,9 @@ public record Score(int lists, int listsRight, int codes, int codesRight, int in
     public static final Score NOTHING = new Score(0, 0, 0, 0, 0);
 
     public static Score of(Truth truth, Reading reading) {
+        if (truth.codes().isEmpty()) {
+            return ofNothing(reading);
+        }
         boolean silence = truth.groups().isEmpty();
         Map<Segment, List<String>> read = reading.codes();
         int listsRight = 0;
@@ -42,6 +45,15 @@ public record Score(int lists, int listsRight, int codes, int codesRight, int in
             codesRead += Set.copyOf(found).size();
         }
         return new Score(truth.codes().size(), listsRight, codes, codesRight, codesRead - codesRight);
+    }
+
+    /** The one list that is no list: right where the decoder says that it read none. */
+    private static Score ofNothing(Reading reading) {
+        int invented = 0;
+        for (List<String> found : reading.codes().values()) {
+            invented += Set.copyOf(found).size();
+        }
+        return new Score(1, reading.codes().isEmpty() ? 1 : 0, 0, 0, invented);
     }
 
     public Score plus(Score other) {

@@ -37,12 +37,30 @@ public final class SeedCases {
         }
     }
 
-    /** The cases of one seed: one for each lesson, or one random message. */
+    /** The cases of one seed: one for each lesson, else one. */
     public List<SeedCase> of(long seed) {
         if (set.source() instanceof SeedSource.Messages messages) {
             return List.of(message(messages.recipe(), seed));
         }
+        if (set.source() instanceof SeedSource.Decoys decoys) {
+            return List.of(decoy(decoys, seed));
+        }
+        if (set.source() instanceof SeedSource.Recordings recordings) {
+            return List.of(frozen(recordings.frozen().get((int) seed - 1), seed));
+        }
         return lessons.stream().map(each -> played(each, seed)).toList();
+    }
+
+    private static SeedCase frozen(SeedSource.Frozen frozen, long seed) {
+        return new SeedCase(seed, frozen.name(), frozen.format(), frozen.train(), frozen.train(), frozen.truth());
+    }
+
+    private SeedCase decoy(SeedSource.Decoys decoys, long seed) {
+        Chance chance = Chance.of(seed).stream(STREAM).stream("decoy");
+        Decoy decoy = LegalCodes.oneOf(decoys.kinds(), chance.stream("kind"));
+        Decoy.Shown shown = decoy.drawnFrom(chance.stream(decoy.kind()));
+        return spoiled(
+                new SeedCase(seed, decoy.kind(), Optional.empty(), shown.lamp(), shown.pin(), Truth.nothing()), chance);
     }
 
     private SeedCase played(Lesson lesson, long seed) {

@@ -17,9 +17,7 @@ import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.Problems;
 import telltally.simulator.document.TextFile;
-import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.scenario.ChannelFields;
-import telltally.simulator.scenario.Scenario;
 
 /** Reads a seed set from its file. */
 public final class SeedSetReader {
@@ -31,18 +29,18 @@ public final class SeedSetReader {
 
     private final Fields file;
     private final Problems problems;
-    private final ScenarioFiles lessons;
+    private final NamedFiles files;
     private final boolean frozen;
 
     private SeedSetReader(Fields file, Path path, boolean frozen) {
         this.file = file;
         this.problems = file.problems();
-        this.lessons = new ScenarioFiles(path, problems);
+        this.files = new NamedFiles(path, problems);
         this.frozen = frozen;
     }
 
     /**
-     * @throws ProblemException with every problem of the file, and after them those of the lessons that it names; a
+     * @throws ProblemException with every problem of the file, and after them those of the files that it names; a
      *     generator version other than {@link Simulation#GENERATOR_VERSION} is one, digests that are too few or too
      *     many another
      */
@@ -64,15 +62,22 @@ public final class SeedSetReader {
     private SeedSet set() throws ProblemException {
         file.schema(SCHEMA);
         String id = file.id("id");
-        generator();
+        boolean generated = !file.has(SourceFields.RECORDINGS);
+        if (generated) {
+            generator();
+        } else {
+            tellMeaningless("generator", "curve", "lines", "channel", "seeds", "cases");
+        }
         String why = file.text("why");
         Optional<CurvePoint> curve = file.optionalObject("curve").map(SeedSetReader::curve);
-        List<Line> lines = lines();
-        SeedSource source = source();
-        ChannelRecipe channel = ChannelFields.read(file.objects("channel"));
+        List<Line> lines = generated ? lines() : List.of(Line.LAMP);
+        SeedSource source = new SourceFields(file, files).read();
+        ChannelRecipe channel = ChannelFields.read(generated ? file.objects("channel") : List.of());
         int before = problems.count();
-        SeedRange seeds = file.object("seeds").map(this::seeds).orElse(new SeedRange(0, 1));
-        List<NotedSeed> noted = noted();
+        SeedRange seeds = source instanceof SeedSource.Recordings recordings
+                ? new SeedRange(1, Math.max(1, recordings.frozen().size()))
+                : file.object("seeds").map(this::seeds).orElse(new SeedRange(0, 1));
+        List<NotedSeed> noted = generated ? noted() : List.of();
         Digests digests = file.object("digests").map(this::digests).orElse(new Digests(1, List.of()));
         if (frozen && problems.count() == before) {
             checkNumber(digests, seeds, noted);
@@ -84,9 +89,18 @@ public final class SeedSetReader {
         return new SeedSet(id, why, curve, lines, source, channel, seeds, noted, digests, floors, lowered);
     }
 
+    private void tellMeaningless(String... names) {
+        file.skip(names);
+        for (String name : names) {
+            if (file.has(name)) {
+                file.problem(name, "has no meaning here; recordings are frozen, whatever is generated today");
+            }
+        }
+    }
+
     private void throwIfAny() throws ProblemException {
         List<Problem> all = new ArrayList<>(problems.all());
-        all.addAll(lessons.inLessons());
+        all.addAll(files.inside());
         if (!all.isEmpty()) {
             throw new ProblemException(all);
         }
@@ -134,25 +148,6 @@ public final class SeedSetReader {
                             + ". Draw the digests anew, as seeds/README.md says, or use the Telltally that generates "
                             + generator);
         }
-    }
-
-    private SeedSource source() {
-        if (file.has("scenarios") == file.has("messages")) {
-            file.problem("either \"scenarios\" (lessons) or \"messages\" (a recipe of random ones) was expected");
-        }
-        SeedSource lessonsNamed = new SeedSource.Scenarios(scenarios());
-        Optional<SeedSource> messages = file.optionalObject("messages")
-                .map(each -> new SeedSource.Messages(new MessageFields(each, FormatCatalog.shipped()).read()));
-        return messages.orElse(lessonsNamed);
-    }
-
-    private List<Scenario> scenarios() {
-        int before = problems.count();
-        List<PlacedText> names = file.optionalTexts("scenarios");
-        if (file.has("scenarios") && names.isEmpty() && problems.count() == before) {
-            file.problem("scenarios", "is empty; at least one lesson was expected");
-        }
-        return lessons.read(names);
     }
 
     private SeedRange seeds(Fields seeds) {

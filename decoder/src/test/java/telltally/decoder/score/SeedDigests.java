@@ -54,7 +54,9 @@ final class SeedDigests {
         }
         out.println(file.getFileName() + ": " + moved.size() + " of " + drawn.size() + " blocks moved");
         moved.forEach(block -> out.println("  " + block));
-        out.println("  \"generator\": " + Simulation.GENERATOR_VERSION + ",");
+        if (!(set.source() instanceof SeedSource.Recordings)) {
+            out.println("  \"generator\": " + Simulation.GENERATOR_VERSION + ",");
+        }
         out.println("  \"digests\": {");
         out.println("    \"per\": " + set.digests().per() + ",");
         out.println("    \"sha256\": [");

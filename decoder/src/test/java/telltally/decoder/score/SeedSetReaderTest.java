@@ -27,6 +27,10 @@ import telltally.simulator.scenario.Scenario;
 class SeedSetReaderTest {
     private static final String SUM = "0".repeat(64);
 
+    private static final String NO_SOURCE =
+            "1:1: one of \"scenarios\" (lessons), \"messages\" (a recipe of random ones), \"decoys\" (trains without"
+                    + " codes) and \"recordings\" (frozen pulse trains) was expected";
+
     static final String GOOD =
             """
             {
@@ -212,21 +216,22 @@ class SeedSetReaderTest {
                         "neither lessons nor messages",
                         "\"messages\"",
                         "\"mesages\"",
-                        "1:1: either \"scenarios\" (lessons) or \"messages\" (a recipe of random ones) was expected",
+                        NO_SOURCE,
                         "6:3: /mesages: is not known here; expected one of schema, id, generator, why, curve, lines,"
-                                + " scenarios, messages, channel, seeds, cases, digests, floors, lowered"),
+                                + " scenarios, messages, decoys, recordings, channel, seeds, cases, digests, floors, lowered"),
                 bad(
                         "lessons and messages",
                         "\"messages\"",
                         "\"scenarios\": [\"nowhere.json\"], \"messages\"",
-                        "1:1: either \"scenarios\" (lessons) or \"messages\" (a recipe of random ones) was expected",
+                        NO_SOURCE,
                         "6:17: /scenarios/0: \"nowhere.json\": no such file"),
                 bad(
                         "an unknown format",
                         "\"long-short\"",
                         "\"short-long\"",
                         "7:30: /messages/formats/1: no format is called \"short-long\"; expected count-loop,"
-                                + " long-short, pair-even, pair-loop, pair-thrice, quad-lead, triple-even"),
+                                + " long-short, pair-even, pair-loop, pair-thrice, quad-lead, triple-even or a file"
+                                + " ending in .json"),
                 bad(
                         "a format twice",
                         "\"long-short\"",

@@ -142,8 +142,29 @@ class SeedsSchemaTest {
                 good.replace("\"why\": \"a bulb\"", "\"because\": \"a bulb\""));
     }
 
+    @Test
+    void decoys_and_recordings_are_explained_as_well() {
+        assertThat(errors(SCHEMA, SeedSourcesTest.set(SeedSourcesTest.Decoys.ALL)))
+                .isEmpty();
+        assertThat(errors(SCHEMA, SeedSourcesTest.Recordings.SET)).isEmpty();
+    }
+
+    static Stream<String> badSources() {
+        String decoys = SeedSourcesTest.set(SeedSourcesTest.Decoys.ALL);
+        String recordings = SeedSourcesTest.Recordings.SET;
+        return Stream.of(
+                decoys.replace("\"steady\"", "\"dim\""),
+                decoys.replace("\"level\": 1", "\"level\": 2"),
+                decoys.replace("\"mean_s\": 0.5", "\"mean_s\": 0"),
+                decoys.replace("\"mean_s\": 0.5", "\"mean\": 0.5"),
+                SeedSourcesTest.set("\"decoys\": []"),
+                recordings.replace("\"edges\": \"a.csv\"", "\"edge\": \"a.csv\""),
+                recordings.replace("\"why\": \"hum\"", "\"why\": \"\""),
+                recordings.replace("\"digests\"", "\"generator\": 1, \"digests\""));
+    }
+
     @ParameterizedTest
-    @MethodSource("badFiles")
+    @MethodSource({"badFiles", "badSources"})
     void a_bad_file_is_refused_by_schema_and_reader(String text) {
         assertThat(text).isNotEqualTo(SeedSetReaderTest.GOOD);
         assertThat(errors(SCHEMA, text)).isNotEmpty();

@@ -36,6 +36,11 @@ public final class FormatReader {
         return format;
     }
 
+    /** A format that stands within another file. Only to be used if it gave no problem. */
+    public static FlashFormat read(Fields inner) {
+        return new FormatReader(inner).format();
+    }
+
     private FlashFormat format() {
         file.schema(SCHEMA);
         String id = file.id("id");

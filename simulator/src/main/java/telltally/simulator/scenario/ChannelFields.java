@@ -90,17 +90,17 @@ public final class ChannelFields {
     }
 
     private static Step clockScale(Fields fields) {
-        Strength factor = number(fields, "factor", 0.1, 10);
+        Strength factor = StrengthFields.number(fields, "factor", 0.1, 10);
         return new Step("clock-scale", draw -> new ClockScale(draw.of("factor", factor)));
     }
 
     private static Step jitter(Fields fields) {
-        Strength share = number(fields, "share", 0, 1);
+        Strength share = StrengthFields.number(fields, "share", 0, 1);
         return new Step("jitter", draw -> new Jitter(draw.of("share", share)));
     }
 
     private static Step contactBounce(Fields fields) {
-        Strength longestNanos = nanos(fields, "longest_s", 0, HOUR_NANOS);
+        Strength longestNanos = StrengthFields.nanos(fields, "longest_s", 0, HOUR_NANOS);
         int mostContacts = fields.whole("most_contacts", 0, 50);
         return new Step(
                 "contact-bounce",
@@ -108,41 +108,41 @@ public final class ChannelFields {
     }
 
     private static Step clockDrift(Fields fields) {
-        Strength share = number(fields, "share_per_minute", -1, 1);
+        Strength share = StrengthFields.number(fields, "share_per_minute", -1, 1);
         return new Step("clock-drift", draw -> new ClockDrift(draw.of("share", share)));
     }
 
     private static Step missedFlashes(Fields fields) {
-        Strength probability = number(fields, "probability", 0, 1);
+        Strength probability = StrengthFields.number(fields, "probability", 0, 1);
         return new Step("missed-flashes", draw -> new MissedFlashes(draw.of("probability", probability)));
     }
 
     private static Step ghostFlashes(Fields fields) {
-        Strength probability = number(fields, "probability", 0, 1);
+        Strength probability = StrengthFields.number(fields, "probability", 0, 1);
         return new Step("ghost-flashes", draw -> GhostFlashes.ofReflections(draw.of("probability", probability)));
     }
 
     private static Step lost(Fields fields, String kind, LongFunction<Impairment> made) {
-        Strength lost = nanos(fields, "lost_s", 0, HOUR_NANOS);
+        Strength lost = StrengthFields.nanos(fields, "lost_s", 0, HOUR_NANOS);
         return new Step(kind, draw -> made.apply(StrictMath.round(draw.of("lost", lost))));
     }
 
     private static Step looseContact(Fields fields) {
-        Strength perSecond = number(fields, "per_second", 0, 100);
-        Strength mean = nanos(fields, "mean_s", 0, HOUR_NANOS);
+        Strength perSecond = StrengthFields.number(fields, "per_second", 0, 100);
+        Strength mean = StrengthFields.nanos(fields, "mean_s", 0, HOUR_NANOS);
         return new Step(
                 "loose-contact",
                 draw -> new LooseContact(draw.of("rate", perSecond), StrictMath.round(draw.of("mean", mean))));
     }
 
     private static Step glare(Fields fields) {
-        Strength length = nanos(fields, "length_s", 0, HOUR_NANOS);
+        Strength length = StrengthFields.nanos(fields, "length_s", 0, HOUR_NANOS);
         return new Step("glare", draw -> new Glare(StrictMath.round(draw.of("length", length))));
     }
 
     /** A frame is exposed for half its time and shows what was lit for half of that. Common practice, no source. */
     private static Step cameraFrames(Fields fields) {
-        Strength rate = number(fields, "frames_per_second", 1, 1000);
+        Strength rate = StrengthFields.number(fields, "frames_per_second", 1, 1000);
         return new Step("camera-frames", draw -> {
             double framesPerSecond = draw.of("rate", rate);
             return new CameraFrames(framesPerSecond, (long) (0.5e9 / framesPerSecond), 0.5);
@@ -172,50 +172,19 @@ public final class ChannelFields {
 
     private static Fingers finger(Fields fields) {
         return new Fingers(
-                nanos(fields, "lag_s", 0, SECOND_NANOS),
-                nanos(fields, "spread_s", 0, SECOND_NANOS),
-                number(fields, "missed", 0, 1),
-                number(fields, "doubled", 0, 1));
+                StrengthFields.nanos(fields, "lag_s", 0, SECOND_NANOS),
+                StrengthFields.nanos(fields, "spread_s", 0, SECOND_NANOS),
+                StrengthFields.number(fields, "missed", 0, 1),
+                StrengthFields.number(fields, "doubled", 0, 1));
     }
 
     private static Step filamentLamp(Fields fields) {
-        Strength volts = number(fields, "supply_v", MIN_LAMP_VOLTS, MOST_LAMP_VOLTS);
+        Strength volts = StrengthFields.number(fields, "supply_v", MIN_LAMP_VOLTS, MOST_LAMP_VOLTS);
         return new Step("filament-lamp", draw -> FilamentLamp.of(Bulb.panel(), draw.of("volts", volts)));
     }
 
     private static Step led(Fields fields) {
-        Strength volts = number(fields, "supply_v", MIN_LAMP_VOLTS, MOST_LAMP_VOLTS);
+        Strength volts = StrengthFields.number(fields, "supply_v", MIN_LAMP_VOLTS, MOST_LAMP_VOLTS);
         return new Step("led", draw -> Led.at(draw.of("volts", volts)));
-    }
-
-    private static Strength number(Fields fields, String name, double least, double most) {
-        return strength(fields, name, (each, key) -> each.number(key, least, most));
-    }
-
-    /** Nanoseconds; every number of them within an hour is a double exactly. */
-    private static Strength nanos(Fields fields, String name, long leastNanos, long mostNanos) {
-        return strength(fields, name, (each, key) -> each.nanos(key, leastNanos, mostNanos));
-    }
-
-    private interface Reading {
-        double read(Fields fields, String key);
-    }
-
-    private static Strength strength(Fields fields, String name, Reading reading) {
-        if (!fields.isObject(name)) {
-            return Strength.of(reading.read(fields, name));
-        }
-        Fields range = fields.object(name).orElseThrow();
-        int before = fields.problems().count();
-        double from = reading.read(range, "from");
-        double to = reading.read(range, "to");
-        range.close();
-        if (to >= from) {
-            return new Strength(from, to);
-        }
-        if (fields.problems().count() == before) {
-            range.problem("to", "is smaller than \"from\"; a range was expected, its smaller end first");
-        }
-        return Strength.of(from);
     }
 }
