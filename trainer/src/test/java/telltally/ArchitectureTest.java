@@ -50,7 +50,7 @@ class ArchitectureTest {
             trainer.drill        : simulator simulator.* decoder.reading trainer.text trainer.lesson
             trainer.mastery      : simulator.chance trainer.drill
             trainer.trial        : simulator.chance trainer.drill trainer.mastery
-            trainer.logbook      : simulator.format trainer.lesson trainer.drill trainer.mastery
+            trainer.logbook      : simulator simulator.format simulator.recording trainer.lesson trainer.drill trainer.mastery
             trainer.playback     : simulator.signal simulator.trace simulator.channel
             trainer.screen       : simulator simulator.* decoder.reading trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback
             trainer.view         : simulator simulator.* trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback trainer.screen

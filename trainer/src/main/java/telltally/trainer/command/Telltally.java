@@ -39,7 +39,8 @@ public final class Telltally {
                 .addSubcommand(new DecodeCommand(streams))
                 .addSubcommand(new CheckCommand(streams))
                 .addSubcommand(new FormatsCommand(streams))
-                .addSubcommand(new DrillCommand(streams));
+                .addSubcommand(new DrillCommand(streams))
+                .addSubcommand(LogbookCommand.of(streams));
         line.setOut(writer(streams.out()));
         line.setErr(writer(streams.err()));
         line.setExpandAtFiles(false);

@@ -25,6 +25,10 @@ record CommandRun(int status, String out, String err) {
         return fed("", args);
     }
 
+    List<String> outLines() {
+        return out.lines().toList();
+    }
+
     List<String> errorLines() {
         return err.lines().toList();
     }
