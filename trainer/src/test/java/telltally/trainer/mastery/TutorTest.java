@@ -1,0 +1,272 @@
+package telltally.trainer.mastery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import telltally.simulator.chance.Chance;
+import telltally.trainer.drill.Credit;
+import telltally.trainer.drill.Knowledge;
+import telltally.trainer.drill.Level;
+import telltally.trainer.drill.Said;
+import telltally.trainer.drill.Skill;
+
+class TutorTest {
+    private static final Instant MONDAY = Instant.parse("2026-03-02T08:00:00Z");
+
+    private static Credit credit(Skill skill, Level level, boolean right) {
+        return new Credit(skill, level, "", right);
+    }
+
+    private static Tutor answered(Tutor tutor, Skill skill, Level level, boolean right, int times) {
+        Tutor now = tutor;
+        for (int i = 0; i < times; i++) {
+            now = now.after(List.of(credit(skill, level, right)), MONDAY);
+        }
+        return now;
+    }
+
+    private static Choice next(Tutor tutor) {
+        return tutor.next(MONDAY, Chance.of(1));
+    }
+
+    @Nested
+    class The_path {
+        @Test
+        void begins_with_writing_at_once() {
+            assertThat(next(Tutor.beginning()).skill()).isEqualTo(Skill.WRITE_AT_ONCE);
+            assertThat(next(Tutor.beginning()).why()).isEqualTo(Choice.Why.NEXT_ON_THE_PATH);
+        }
+
+        @Test
+        void goes_on_to_counting_once_the_habit_is_there() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.WRITE_AT_ONCE, Level.FULL, true, 6);
+            assertThat(tutor.stage(Skill.WRITE_AT_ONCE)).isEqualTo(Stage.PASSED);
+            assertThat(next(tutor).skill()).isEqualTo(Skill.COUNT_A_DIGIT);
+        }
+
+        @Test
+        void stays_with_what_the_learner_has_chosen_instead() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, new Level(3), false, 1);
+            assertThat(next(tutor).skill()).isEqualTo(Skill.NEEDLE);
+        }
+    }
+
+    @Nested
+    class Difficulty {
+        @Test
+        void falls_for_who_fails() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.HOLD_TWO_DIGITS, Level.FULL, false, 5);
+            assertThat(next(tutor).level()).isLessThan(new Level(5));
+        }
+
+        @Test
+        void is_full_at_once_for_who_can_do_it() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.HOLD_TWO_DIGITS, Level.FULL, true, 3);
+            assertThat(next(tutor).level()).isEqualTo(Level.FULL);
+        }
+
+        @Property(tries = 100)
+        void a_right_answer_never_makes_the_next_drill_of_a_skill_easier(
+                @ForAll List<Boolean> answers, @ForAll @IntRange(min = 1, max = 10) int level) {
+            Grasp grasp = Grasp.beginning(Skill.DIM_LAMP);
+            for (boolean right : answers) {
+                grasp = grasp.after(credit(Skill.DIM_LAMP, grasp.nextLevel(), right), MONDAY);
+            }
+            Grasp better = grasp.after(credit(Skill.DIM_LAMP, new Level(level), true), MONDAY);
+            assertThat(better.nextLevel()).isGreaterThanOrEqualTo(grasp.nextLevel());
+            assertThat(better.chanceRight(Level.FULL, MONDAY)).isBetween(grasp.chanceRight(Level.FULL, MONDAY), 1.0);
+        }
+    }
+
+    @Nested
+    class Mastery {
+        @Test
+        void needs_twenty_nine_of_thirty_at_full_level() {
+            Tutor almost = answered(Tutor.beginning(), Skill.NEEDLE, Level.FULL, false, 1);
+            almost = answered(almost, Skill.NEEDLE, Level.FULL, true, 28);
+            assertThat(almost.stage(Skill.NEEDLE)).isNotEqualTo(Stage.PASSED);
+            assertThat(answered(almost, Skill.NEEDLE, Level.FULL, true, 1).stage(Skill.NEEDLE))
+                    .isEqualTo(Stage.PASSED);
+        }
+
+        @Test
+        void is_not_shown_by_easy_drills() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, new Level(9), true, 100);
+            assertThat(tutor.stage(Skill.NEEDLE)).isNotIn(Stage.PASSED, Stage.KEPT);
+        }
+
+        @Test
+        void is_checked_after_a_day_a_week_and_a_month_and_then_kept() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, Level.FULL, true, 30);
+            for (int days : new int[] {1, 7, 30}) {
+                assertThat(tutor.next(MONDAY.plus(Duration.ofDays(days)).minusSeconds(1), Chance.of(1))
+                                .why())
+                        .isNotEqualTo(Choice.Why.CHECK_DUE);
+                Instant due = MONDAY.plus(Duration.ofDays(days));
+                for (int i = 0; i < 5; i++) {
+                    Choice choice = tutor.next(due, Chance.of(1));
+                    assertThat(choice.why()).isEqualTo(Choice.Why.CHECK_DUE);
+                    assertThat(choice.skill()).isEqualTo(Skill.NEEDLE);
+                    tutor = tutor.after(List.of(credit(Skill.NEEDLE, Level.FULL, i != 2)), due);
+                }
+            }
+            assertThat(tutor.stage(Skill.NEEDLE)).isEqualTo(Stage.KEPT);
+        }
+
+        @Test
+        void is_taken_back_by_a_failed_check() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, Level.FULL, true, 30);
+            Instant tuesday = MONDAY.plus(Duration.ofDays(1));
+            for (int i = 0; i < 2; i++) {
+                tutor = tutor.after(List.of(credit(Skill.NEEDLE, Level.FULL, false)), tuesday);
+            }
+            assertThat(tutor.record(Skill.NEEDLE).pass()).isEmpty();
+            assertThat(tutor.record(Skill.NEEDLE).atFullLevel()).isEqualTo(Window.EMPTY);
+        }
+
+        @Test
+        void of_a_rule_is_nineteen_chances_of_twenty_that_it_is_known() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.BULB_CHECK, Level.FULL, true, 2);
+            assertThat(tutor.stage(Skill.BULB_CHECK)).isEqualTo(Stage.LEARNING);
+            assertThat(answered(tutor, Skill.BULB_CHECK, Level.FULL, true, 3).stage(Skill.BULB_CHECK))
+                    .isEqualTo(Stage.PASSED);
+        }
+    }
+
+    @Nested
+    class Mixing {
+        @Test
+        void never_lets_more_than_three_learnt_skills_wait_and_asks_the_one_longest_ago() {
+            Tutor tutor = Tutor.beginning();
+            List<Skill> learnt = List.of(Skill.DIM_LAMP, Skill.NEEDLE, Skill.BY_EAR);
+            for (int i = 0; i < learnt.size(); i++) {
+                for (int times = 0; times < 6; times++) {
+                    tutor = tutor.after(
+                            List.of(credit(learnt.get(i), Level.FULL, true)), MONDAY.plusSeconds(60L * i + times));
+                }
+            }
+            List<Skill> proposed = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                Instant now = MONDAY.plusSeconds(1000 + i);
+                Choice choice = tutor.next(now, Chance.of(i));
+                assertThat(choice.why()).isEqualTo(Choice.Why.MIXED_IN);
+                proposed.add(choice.skill());
+                tutor = tutor.after(List.of(credit(choice.skill(), choice.level(), true)), now);
+            }
+            assertThat(proposed)
+                    .isEqualTo(List.of(
+                            Skill.DIM_LAMP, Skill.NEEDLE, Skill.BY_EAR, Skill.DIM_LAMP, Skill.NEEDLE, Skill.BY_EAR));
+        }
+    }
+
+    @Nested
+    class What_it_believes {
+        @Test
+        void names_nines_as_the_weak_spot_with_their_counts() {
+            Tutor tutor = Tutor.beginning();
+            for (int i = 0; i < 11; i++) {
+                tutor = tutor.after(
+                        List.of(
+                                new Credit(Skill.COUNT_A_DIGIT, Level.FULL, "9", i < 6),
+                                new Credit(Skill.COUNT_A_DIGIT, Level.FULL, "4", true)),
+                        MONDAY);
+            }
+            List<Belief> weak = tutor.weakSpots(MONDAY);
+            assertThat(weak).hasSize(1);
+            assertThat(weak.get(0).item()).isEqualTo("9");
+            assertThat(weak.get(0).latest()).isEqualTo(new Tally(6, 11));
+            assertThat(weak.get(0).said())
+                    .isEqualTo(Said.of("tutor.weak-digit", "9", 6, 11, Said.of("tutor.skill-COUNT_A_DIGIT")));
+        }
+
+        @Test
+        void speaks_of_every_skill_that_was_met_and_no_other() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, Level.FULL, true, 1);
+            assertThat(tutor.beliefs(MONDAY)).extracting(Belief::skill).containsExactly(Skill.NEEDLE);
+        }
+    }
+
+    @Nested
+    class Facts {
+        @Test
+        void that_are_due_are_asked_for_by_name() {
+            Tutor tutor = Tutor.beginning();
+            tutor = tutor.after(List.of(new Credit(Skill.CODE_MEANING, Level.FULL, "plank 34", false)), MONDAY);
+            Choice choice = tutor.next(MONDAY.plusSeconds(61), Chance.of(1));
+            assertThat(choice.skill()).isEqualTo(Skill.CODE_MEANING);
+            assertThat(choice.item()).isEqualTo("plank 34");
+        }
+    }
+
+    @Property(tries = 60)
+    void credits_for_different_skills_may_come_in_any_order(@ForAll List<Boolean> answers, @ForAll long seed) {
+        List<Credit> credits = new ArrayList<>();
+        Skill[] skills = Skill.values();
+        for (int i = 0; i < Math.min(answers.size(), skills.length); i++) {
+            credits.add(credit(skills[i], Level.nearest(1 + i % 10), answers.get(i)));
+        }
+        List<Credit> shuffled = new ArrayList<>(credits);
+        Collections.shuffle(shuffled, new Random(seed));
+        assertThat(Tutor.beginning().after(shuffled, MONDAY).records())
+                .isEqualTo(Tutor.beginning().after(credits, MONDAY).records());
+    }
+
+    @Property(tries = 30)
+    void the_same_history_gives_the_same_tutor_and_the_same_choice(@ForAll long seed) {
+        assertThat(walk(seed)).isEqualTo(walk(seed));
+        assertThat(next(walk(seed))).isEqualTo(next(walk(seed)));
+    }
+
+    @Property(tries = 20)
+    void chances_stay_chances_whatever_is_answered(@ForAll long seed) {
+        Tutor tutor = walk(seed);
+        for (Belief belief : tutor.beliefs(MONDAY.plus(Duration.ofDays(3)))) {
+            assertThat(belief.expected()).isBetween(0.0, 1.0);
+            assertThat(belief.bounds().low())
+                    .isLessThanOrEqualTo(belief.bounds().high());
+        }
+    }
+
+    /** Two hundred proposals followed, answered by chance. */
+    private static Tutor walk(long seed) {
+        Chance chance = Chance.of(seed);
+        Tutor tutor = Tutor.beginning();
+        for (int i = 0; i < 200; i++) {
+            Instant now = MONDAY.plusSeconds(60L * i);
+            Choice choice = tutor.next(now, chance);
+            tutor = tutor.after(
+                    List.of(new Credit(choice.skill(), choice.level(), choice.item(), chance.happens(0.8))), now);
+        }
+        return tutor;
+    }
+
+    @Test
+    void somebody_who_is_always_right_gets_through_the_whole_path() {
+        Tutor tutor = Tutor.beginning();
+        Chance chance = Chance.of(5);
+        Set<Knowledge> kinds = new HashSet<>();
+        int drills = 0;
+        while (!tutor.allPassed() && drills < 2000) {
+            Instant now = MONDAY.plusSeconds(60L * drills++);
+            Choice choice = tutor.next(now, chance);
+            kinds.add(choice.skill().knowledge());
+            tutor = tutor.after(List.of(new Credit(choice.skill(), choice.level(), choice.item(), true)), now);
+        }
+        assertThat(tutor.allPassed()).isTrue();
+        assertThat(kinds).containsExactlyInAnyOrder(Knowledge.values());
+        // Fifteen skills need a window of thirty, eight rules a handful each.
+        assertThat(drills).isBetween(15 * 30, 15 * 30 + 8 * 8 + 90);
+    }
+}
