@@ -53,7 +53,7 @@ class ArchitectureTest {
             trainer.logbook      : simulator simulator.format simulator.recording trainer.lesson trainer.drill trainer.mastery
             trainer.playback     : simulator.signal simulator.trace simulator.channel
             trainer.screen       : simulator simulator.* decoder.reading trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback
-            trainer.view         : simulator simulator.* trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback trainer.screen
+            trainer.view         : simulator simulator.* decoder.reading trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback trainer.screen
             trainer.command      : simulator simulator.* decoder.* trainer.*
             """);
 

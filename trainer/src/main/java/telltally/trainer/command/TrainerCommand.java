@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import telltally.decoder.lattice.LatticeDecoder;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.trainer.lesson.LessonShelf;
@@ -72,7 +73,7 @@ final class TrainerCommand implements Callable<Integer> {
             return DrillCommand.insteadOfTheWindow(streams, lessons, lesson, seed)
                     .call();
         }
-        TrainerWindow.open(settings);
+        TrainerWindow.open(settings, new LatticeDecoder());
         Display.stop();
         return ExitStatus.DONE;
     }

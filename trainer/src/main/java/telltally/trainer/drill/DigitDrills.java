@@ -52,7 +52,7 @@ record DigitDrills(FormatCatalog formats) {
                 ? order.drill(
                         format,
                         order.list(format, codes, 1),
-                        new Question.HowMany(Said.of("drill.task.how-many-digits"), places))
+                        new Question.HowMany(Said.of("drill.task-how-many-digits"), places))
                 : written(order, format, codes, 1);
     }
 

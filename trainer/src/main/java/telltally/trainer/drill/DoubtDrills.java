@@ -135,12 +135,12 @@ record DoubtDrills(FormatCatalog formats) {
         private Option option(String judged, int flashes, boolean right) {
             List<Credit> says =
                     right ? List.of(order.credit(true), order.digit(sent(), true)) : List.of(order.credit(false));
-            return new Option(Said.of("drill.option." + judged, written(flashes)), says);
+            return new Option(Said.of("drill.option-" + judged, written(flashes)), says);
         }
 
         private Option miscounted(String judged, int flashes) {
             return new Option(
-                    Said.of("drill.option." + judged, written(flashes)),
+                    Said.of("drill.option-" + judged, written(flashes)),
                     List.of(order.credit(true), order.digit(sent(), false)));
         }
 

@@ -35,7 +35,7 @@ record ListDrills(FormatCatalog formats) {
         int most = order.ease().count(3, 5);
         List<String> codes = draw(order, format, CodeDraw.digit(order.chance("count"), 2, most));
         return order.chance("kind").happens(order.level().value() <= 2 ? 0.5 : 0.2)
-                ? number(order, format, codes, 1, "drill.task.how-many-codes")
+                ? number(order, format, codes, 1, "drill.task-how-many-codes")
                 : written(order, format, codes, 1, When.ANY_TIME);
     }
 
@@ -57,7 +57,7 @@ record ListDrills(FormatCatalog formats) {
                 format,
                 CodeDraw.digit(order.chance("count"), 2, order.ease().count(2, 4)));
         return order.chance("kind").happens(0.25)
-                ? number(order, format, codes, 2, "drill.task.how-many-different")
+                ? number(order, format, codes, 2, "drill.task-how-many-different")
                 : written(order, format, codes, 2, When.ANY_TIME);
     }
 
@@ -80,7 +80,7 @@ record ListDrills(FormatCatalog formats) {
         int kind = 1 + order.chance("asked").below(4);
         int first = 11 + order.chance("first").below(80);
         int second = 3 + order.chance("second").below(7);
-        return Said.of("drill.asked." + kind, first, second);
+        return Said.of("drill.asked-" + kind, first, second);
     }
 
     Drill fromTheMiddle(Order order) {

@@ -37,7 +37,7 @@ record MeaningDrills(FormatCatalog formats, CodeListCatalog lists) {
         Order named = new Order(order.skill(), order.level(), item, order.seed());
         FlashFormat format = format(named, listId);
         Question question = new Question.Choose(
-                Said.of("drill.task.CODE_MEANING", list(listId).title()), options(named, list(listId), code));
+                Said.of("drill.task-code-meaning", list(listId).title()), options(named, list(listId), code));
         return named.drill(format, named.list(format, List.of(code), 1), question);
     }
 
@@ -56,7 +56,7 @@ record MeaningDrills(FormatCatalog formats, CodeListCatalog lists) {
         choice.sort(Comparator.comparing(each -> list.meaning(each).orElseThrow()));
         return choice.stream()
                 .map(each -> new Option(
-                        Said.of("drill.option.meaning", list.meaning(each).orElseThrow()),
+                        Said.of("drill.option-meaning", list.meaning(each).orElseThrow()),
                         List.of(order.credit(each.equals(code)))))
                 .toList();
     }

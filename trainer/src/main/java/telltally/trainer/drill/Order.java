@@ -67,7 +67,7 @@ record Order(Skill skill, Level level, String item, long seed) {
     }
 
     Said task() {
-        return Said.of("drill.task." + skill.name());
+        return Said.of("drill.task-" + skill.key());
     }
 
     Credit credit(boolean right) {

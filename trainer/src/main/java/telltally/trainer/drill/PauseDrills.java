@@ -48,7 +48,7 @@ record PauseDrills(FormatCatalog formats) {
     private static List<Option> options(Order order, int pauses, int longer) {
         List<Option> options = new ArrayList<>();
         for (int pause = 0; pause < pauses; pause++) {
-            Said text = Said.of("drill.option.pause", pause + 1);
+            Said text = Said.of("drill.option-pause", pause + 1);
             options.add(new Option(text, List.of(order.credit(pause == longer))));
         }
         return options;

@@ -34,7 +34,7 @@ record RunningDrills(FormatCatalog formats) {
                         new Message.Running(cylinders, false, codes),
                         order.pacing(format.gaps().betweenCodesNanos(), 1)));
         Question question = order.chance("kind").happens(0.5)
-                ? new Question.Write(Said.of("drill.task.running-codes"), List.of(Segment.RUNNING), When.ANY_TIME)
+                ? new Question.Write(Said.of("drill.task-running-codes"), List.of(Segment.RUNNING), When.ANY_TIME)
                 : new Question.Choose(order.task(), options(order, cylinders));
         return order.drill(format, tape, question);
     }
@@ -45,9 +45,9 @@ record RunningDrills(FormatCatalog formats) {
         numbers.add(flashes);
         List<Option> options = new ArrayList<>();
         for (int number : numbers) {
-            options.add(new Option(Said.of("drill.option.cylinders", number), says(order, number, flashes)));
+            options.add(new Option(Said.of("drill.option-cylinders", number), says(order, number, flashes)));
         }
-        options.add(new Option(Said.of("drill.option.trouble-code", flashes), List.of(order.credit(false))));
+        options.add(new Option(Said.of("drill.option-trouble-code", flashes), List.of(order.credit(false))));
         return options;
     }
 

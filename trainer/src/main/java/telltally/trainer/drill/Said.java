@@ -1,6 +1,7 @@
 package telltally.trainer.drill;
 
 import java.util.List;
+import telltally.trainer.text.Texts;
 
 /**
  * Something to be said to the learner, in whatever language.
@@ -11,6 +12,15 @@ import java.util.List;
 public record Said(String key, List<Object> arguments) {
     public Said {
         arguments = List.copyOf(arguments);
+    }
+
+    /** In the language of the texts. */
+    public String in(Texts texts) {
+        return texts.of(
+                key,
+                arguments.stream()
+                        .map(each -> each instanceof Said said ? said.in(texts) : each)
+                        .toArray());
     }
 
     public static Said of(String key, Object... arguments) {

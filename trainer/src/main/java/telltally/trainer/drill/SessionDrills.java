@@ -60,9 +60,9 @@ record SessionDrills(FormatCatalog formats) {
         List<Option> options = new ArrayList<>();
         for (int place : places) {
             options.add(
-                    new Option(Said.of("drill.option.separator-after", place), List.of(order.credit(place == right))));
+                    new Option(Said.of("drill.option-separator-after", place), List.of(order.credit(place == right))));
         }
-        options.add(new Option(Said.of("drill.option.no-separator"), List.of(order.credit(right == 0))));
+        options.add(new Option(Said.of("drill.option-no-separator"), List.of(order.credit(right == 0))));
         return options;
     }
 
@@ -87,10 +87,10 @@ record SessionDrills(FormatCatalog formats) {
                 present ? List.of(alike(order, format, "present")) : List.of(),
                 stored ? List.of(alike(order, format, "stored")) : List.of());
         List<Option> options = List.of(
-                new Option(Said.of("drill.option.no-fault"), List.of(order.credit(!present && !stored))),
-                new Option(Said.of("drill.option.fault-present"), List.of(order.credit(present && !stored))),
-                new Option(Said.of("drill.option.fault-stored"), List.of(order.credit(!present && stored))),
-                new Option(Said.of("drill.option.fault-both"), List.of(order.credit(present && stored))));
+                new Option(Said.of("drill.option-no-fault"), List.of(order.credit(!present && !stored))),
+                new Option(Said.of("drill.option-fault-present"), List.of(order.credit(present && !stored))),
+                new Option(Said.of("drill.option-fault-stored"), List.of(order.credit(!present && stored))),
+                new Option(Said.of("drill.option-fault-both"), List.of(order.credit(present && stored))));
         return order.drill(format, tape(order, format, message), new Question.Choose(order.task(), options));
     }
 
@@ -148,10 +148,10 @@ record SessionDrills(FormatCatalog formats) {
             List<Credit> says = right || all
                     ? List.of(order.credit(right))
                     : List.of(order.credit(true), order.digit(flashes, false));
-            options.add(new Option(Said.of("drill.option.weak-cylinder", cylinder), says));
+            options.add(new Option(Said.of("drill.option-weak-cylinder", cylinder), says));
         }
-        options.add(new Option(Said.of("drill.option.all-contribute"), List.of(order.credit(all))));
-        options.add(new Option(Said.of("drill.option.trouble-code", flashes), List.of(order.credit(false))));
+        options.add(new Option(Said.of("drill.option-all-contribute"), List.of(order.credit(all))));
+        options.add(new Option(Said.of("drill.option-trouble-code", flashes), List.of(order.credit(false))));
         return options;
     }
 

@@ -1,5 +1,7 @@
 package telltally.trainer.drill;
 
+import java.util.Locale;
+
 /** What there is to learn, in the order of the path. */
 public enum Skill {
     /** A code is written down as soon as it has been seen: the habit that saves the most. */
@@ -37,5 +39,10 @@ public enum Skill {
 
     public Knowledge knowledge() {
         return knowledge;
+    }
+
+    /** As files and keys of texts write it. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

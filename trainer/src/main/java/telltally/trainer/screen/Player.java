@@ -30,6 +30,8 @@ public final class Player {
     private final ReadOnlyDoubleWrapper brightness = new ReadOnlyDoubleWrapper();
     private Playback playback;
     private long startedNanos = NOT_STARTED;
+    private long beganNanos;
+    private long pausedNanos = NOT_STARTED;
 
     Player(Trainer trainer, PulseTrain pulses, long fromNanos, long toNanos, Display shownBy) {
         this.pulses = pulses;
@@ -41,6 +43,7 @@ public final class Player {
         this.clockNanos = trainer.clockNanos();
         this.texts = trainer.texts();
         this.playback = new Playback(pulses, fromNanos, toNanos);
+        this.beganNanos = fromNanos;
     }
 
     /** How bright the lamp is, from 0 to 1; dark where the lesson is for the ear alone. */
@@ -60,10 +63,42 @@ public final class Player {
     void restart() {
         stop();
         playback = new Playback(pulses, fromNanos, toNanos);
+        beganNanos = fromNanos;
         startedNanos = NOT_STARTED;
+        pausedNanos = NOT_STARTED;
+    }
+
+    /** The lamp stays as it is, the sound is silent. */
+    void pause(long nowNanos) {
+        if (startedNanos != NOT_STARTED && pausedNanos == NOT_STARTED) {
+            pausedNanos = nowNanos;
+            if (sound != null) {
+                sound.stop();
+            }
+        }
+    }
+
+    void resume(long nowNanos) {
+        if (pausedNanos != NOT_STARTED) {
+            long started = startedNanos + nowNanos - pausedNanos;
+            pausedNanos = NOT_STARTED;
+            start(started);
+        }
+    }
+
+    /** Goes on from an earlier place of the train. */
+    void goBack(long nanos, long nowNanos) {
+        stop();
+        beganNanos = Math.max(fromNanos, Math.min(playback.positionNanos() - nanos, toNanos - 1));
+        playback = new Playback(pulses, beganNanos, toNanos);
+        pausedNanos = NOT_STARTED;
+        start(nowNanos);
     }
 
     void advanceTo(long nowNanos) {
+        if (pausedNanos != NOT_STARTED) {
+            return;
+        }
         if (startedNanos == NOT_STARTED) {
             start(nowNanos);
         }
@@ -105,7 +140,7 @@ public final class Player {
     private void start(long nowNanos) {
         startedNanos = nowNanos;
         if (sound != null) {
-            sound.play(pulses, () -> clockNanos.getAsLong() - nowNanos + fromNanos);
+            sound.play(pulses, () -> clockNanos.getAsLong() - nowNanos + beganNanos);
         }
     }
 

@@ -2,7 +2,15 @@ package telltally.trainer.screen;
 
 /** What the window shows at a time. */
 public sealed interface Screen
-        permits NoticeScreen, LessonsScreen, BriefingScreen, PlayScreen, MarkingScreen, ReplayScreen {
+        permits NoticeScreen,
+                LessonsScreen,
+                BriefingScreen,
+                PlayScreen,
+                MarkingScreen,
+                ReplayScreen,
+                DrillScreen,
+                DrillMarkedScreen,
+                DrillReplayScreen {
     /** What stands at the head of the window. */
     String title();
 

@@ -1,5 +1,6 @@
 package telltally.trainer.screen;
 
+import java.util.List;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
@@ -50,6 +51,12 @@ public final class SheetColumn {
         return typing.get().isEmpty()
                 ? texts.of("sheet.spoken", heading(), written)
                 : texts.of("sheet.spoken-writing", heading(), written, typing.get());
+    }
+
+    /** Puts other codes in place of what is written. */
+    void replace(List<String> others) {
+        typing.set("");
+        codes.setAll(others);
     }
 
     void type(String sign) {

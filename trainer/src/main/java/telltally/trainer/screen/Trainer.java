@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
+import telltally.decoder.reading.Decoder;
 import telltally.simulator.format.SentGroup;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
@@ -17,8 +18,13 @@ import telltally.trainer.text.Texts;
 
 /** The way from screen to screen. */
 public final class Trainer implements AutoCloseable {
-    /** What lies outside the program: the time, chance, sound and the language of whoever uses it. */
-    public record Surroundings(LongSupplier clockNanos, LongSupplier seeds, Supplier<Sound> sound, Texts texts) {}
+    /**
+     * What lies outside the program: the time, chance, sound and the language of whoever uses it.
+     *
+     * @param tapReader says what codes were tapped
+     */
+    public record Surroundings(
+            LongSupplier clockNanos, LongSupplier seeds, Supplier<Sound> sound, Texts texts, Decoder tapReader) {}
 
     private final LessonShelf shelf;
     private final Surroundings surroundings;
@@ -121,6 +127,10 @@ public final class Trainer implements AutoCloseable {
             sound = open;
         }
         return open;
+    }
+
+    Decoder tapReader() {
+        return surroundings.tapReader();
     }
 
     static boolean heard(Display display) {

@@ -15,6 +15,7 @@ import telltally.trainer.text.Texts;
 public final class WorkSheet {
     private final List<SheetColumn> columns;
     private final boolean letters;
+    private boolean open = true;
     private final ReadOnlyIntegerWrapper active = new ReadOnlyIntegerWrapper();
 
     public WorkSheet(Texts texts, FlashFormat format, List<Segment> segments) {
@@ -26,6 +27,11 @@ public final class WorkSheet {
 
     public List<SheetColumn> columns() {
         return columns;
+    }
+
+    /** While it is closed, nothing that is typed gets on it. */
+    void open(boolean now) {
+        open = now;
     }
 
     /** The column that is written in. */
@@ -47,20 +53,22 @@ public final class WorkSheet {
 
     /** Adds a digit, or a letter where codes are spelled; anything else is passed over. */
     public void type(String sign) {
-        if (sign.matches(letters ? "[0-9A-Za-z]" : "[0-9]")) {
+        if (open && sign.matches(letters ? "[0-9A-Za-z]" : "[0-9]")) {
             column().type(letters ? sign.toUpperCase(Locale.ROOT) : sign);
         }
     }
 
     /** Finishes a code. On an empty line it goes on to the next column instead. */
     public void finish() {
-        if (!column().finish()) {
+        if (open && !column().finish()) {
             next();
         }
     }
 
     public void erase() {
-        column().erase();
+        if (open) {
+            column().erase();
+        }
     }
 
     /** All that is written; a code that was not finished counts as it stands. */

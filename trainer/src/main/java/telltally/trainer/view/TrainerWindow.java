@@ -11,9 +11,13 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
+import telltally.decoder.reading.Decoder;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sounder;
 import telltally.trainer.screen.BriefingScreen;
+import telltally.trainer.screen.DrillMarkedScreen;
+import telltally.trainer.screen.DrillReplayScreen;
+import telltally.trainer.screen.DrillScreen;
 import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.NoticeScreen;
@@ -69,13 +73,14 @@ public final class TrainerWindow {
      * Opens the window and returns when it has been closed. The toolkit must have been started, which fails where there
      * is no display; call from any thread but the toolkit's own.
      *
+     * @param tapReader says what codes were tapped
      * @throws java.util.concurrent.CompletionException with the cause if the window cannot be made
      */
-    public static void open(TrainerSettings settings) {
+    public static void open(TrainerSettings settings, Decoder tapReader) {
         LessonShelf shelf = LessonShelf.of(settings.lessonsFolder());
         LongSupplier seeds = () -> settings.seed().orElseGet(System::nanoTime);
-        Trainer.Surroundings surroundings =
-                new Trainer.Surroundings(System::nanoTime, seeds, Sounder::new, Texts.in(settings.language()));
+        Trainer.Surroundings surroundings = new Trainer.Surroundings(
+                System::nanoTime, seeds, Sounder::new, Texts.in(settings.language()), tapReader);
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Platform.runLater(() -> {
             try {
@@ -151,6 +156,15 @@ public final class TrainerWindow {
         }
         if (screen instanceof MarkingScreen marking) {
             return new MarkingPage(marking, texts);
+        }
+        if (screen instanceof DrillScreen drill) {
+            return new DrillPage(drill, texts);
+        }
+        if (screen instanceof DrillMarkedScreen marked) {
+            return new DrillMarkedPage(marked, texts);
+        }
+        if (screen instanceof DrillReplayScreen replay) {
+            return new DrillReplayPage(replay, texts);
         }
         return new ReplayPage((ReplayScreen) screen, texts);
     }

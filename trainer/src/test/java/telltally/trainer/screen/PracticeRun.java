@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
+import telltally.decoder.plain.PlainDecoder;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.simulator.signal.PulseTrain;
@@ -33,7 +34,8 @@ final class PracticeRun {
                     soundsOpened++;
                     return sound;
                 },
-                Texts.in(Locale.ENGLISH));
+                Texts.in(Locale.ENGLISH),
+                new PlainDecoder());
         trainer = new Trainer(shelf, surroundings, startLesson);
     }
 

@@ -16,6 +16,7 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import telltally.decoder.plain.PlainDecoder;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.Message;
 import telltally.simulator.scenario.Content;
@@ -83,7 +84,7 @@ public final class OnsetMeasure {
         };
         Trainer trainer = new Trainer(
                 shelf,
-                new Trainer.Surroundings(clock, () -> 1, Sounder::new, Texts.in(Locale.ENGLISH)),
+                new Trainer.Surroundings(clock, () -> 1, Sounder::new, Texts.in(Locale.ENGLISH), new PlainDecoder()),
                 Optional.empty());
         TrainerWindow window = new TrainerWindow(new Stage(), trainer, clock, 1);
         window.show();

@@ -9,6 +9,7 @@ import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
+import telltally.decoder.plain.PlainDecoder;
 import telltally.simulator.signal.PulseTrain;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
@@ -30,8 +31,8 @@ final class OpenWindow implements AutoCloseable {
 
     OpenWindow(LessonShelf shelf, double textScale, Locale language) {
         window = Toolkit.fx(() -> {
-            Trainer.Surroundings surroundings =
-                    new Trainer.Surroundings(clockNanos::get, () -> 7, NoDevice::new, Texts.in(language));
+            Trainer.Surroundings surroundings = new Trainer.Surroundings(
+                    clockNanos::get, () -> 7, NoDevice::new, Texts.in(language), new PlainDecoder());
             Trainer trainer = new Trainer(shelf, surroundings, Optional.empty());
             TrainerWindow made = new TrainerWindow(new Stage(), trainer, clockNanos::get, textScale);
             made.show();

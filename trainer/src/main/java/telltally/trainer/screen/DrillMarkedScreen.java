@@ -1,0 +1,157 @@
+package telltally.trainer.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import telltally.simulator.signal.Interval;
+import telltally.trainer.drill.Answered;
+import telltally.trainer.drill.Answered.Means;
+import telltally.trainer.drill.Drill;
+import telltally.trainer.drill.Mistake;
+import telltally.trainer.lesson.Slip;
+import telltally.trainer.text.Texts;
+
+/** What was sent with the learner's answer under it, and every error named and explained. */
+public final class DrillMarkedScreen implements Screen {
+    private final Trainer trainer;
+    private final Answered answered;
+    private final List<Interval> taps;
+    private final DrillScreen.Remarks remarks;
+    private final DrillScreen from;
+    private final Texts texts;
+    private final Timeline timeline;
+
+    DrillMarkedScreen(
+            Trainer trainer, Answered answered, List<Interval> taps, DrillScreen.Remarks remarks, DrillScreen from) {
+        this.trainer = trainer;
+        this.answered = answered;
+        this.taps = List.copyOf(taps);
+        this.remarks = remarks;
+        this.from = from;
+        this.texts = trainer.texts();
+        this.timeline = new TimelineMaker(texts, answered.drill(), answered.marked(), taps).timeline();
+    }
+
+    /** One error: what it is called, and what was sent and what was made of it. */
+    public record Told(String name, String sentence) {}
+
+    @Override
+    public String title() {
+        return from.title();
+    }
+
+    /** How it went, in one line. */
+    public String headline() {
+        if (answered.marked().right()) {
+            return texts.of("drill.right");
+        }
+        return texts.of("drill.wrong", answered.marked().mistakes().size());
+    }
+
+    public boolean right() {
+        return answered.marked().right();
+    }
+
+    /** Why this answer does not count, or was not kept. */
+    public List<String> remarks() {
+        List<String> said = new ArrayList<>();
+        remarks.notScored().ifPresent(said::add);
+        if (answered.free()) {
+            said.add(texts.of("drill.not-scored-free"));
+        }
+        remarks.notKept().ifPresent(said::add);
+        return said;
+    }
+
+    public Timeline timeline() {
+        return timeline;
+    }
+
+    public List<Told> mistakes() {
+        return answered.marked().mistakes().stream().map(this::told).toList();
+    }
+
+    /** What there is to know about the skill; said where something was wrong. */
+    public Optional<String> rule() {
+        return right()
+                ? Optional.empty()
+                : Optional.of(texts.of("drill.why-" + drill().skill().key()));
+    }
+
+    /** How far the taps were from the flashes; empty where nothing was tapped. */
+    public Optional<String> tapTiming() {
+        if (answered.means() != Means.TAPPED || taps.isEmpty()) {
+            return Optional.empty();
+        }
+        TapTiming timing = TapTiming.of(drill().pulses(), taps);
+        return Optional.of(texts.of(
+                "drill.tap-timing",
+                timing.taps(),
+                timing.flashes(),
+                timing.meanLateNanos() / 1_000_000,
+                timing.spreadNanos() / 1_000_000));
+    }
+
+    private Told told(Mistake mistake) {
+        if (mistake instanceof Mistake.InWriting writing) {
+            Slip slip = writing.slip();
+            return new Told(capital(slip.title(texts)), slip.sentence(texts));
+        }
+        if (mistake instanceof Mistake.WrittenLate late) {
+            return new Told(texts.of("drill.late"), texts.of("drill.late-told", late.code()));
+        }
+        if (mistake instanceof Mistake.WrongChoice wrong) {
+            return new Told(
+                    texts.of("drill.wrong-choice"),
+                    texts.of(
+                            "drill.wrong-choice-told",
+                            wrong.chosen().in(texts),
+                            wrong.right().in(texts)));
+        }
+        if (mistake instanceof Mistake.WrongNumber wrong) {
+            return new Told(
+                    texts.of("drill.wrong-number"), texts.of("drill.wrong-number-told", wrong.given(), wrong.right()));
+        }
+        return new Told(texts.of("drill.no-answer"), texts.of("drill.no-answer-told"));
+    }
+
+    private String capital(String text) {
+        return text.substring(0, 1).toUpperCase(texts.language()) + text.substring(1);
+    }
+
+    /** One group again, with a running count. */
+    public void replay(Timeline.Piece piece) {
+        piece.group().ifPresent(group -> trainer.show(new DrillReplayScreen(trainer, this, Optional.of(group))));
+    }
+
+    /** All of it again, with a running count. */
+    public void replayAll() {
+        trainer.show(new DrillReplayScreen(trainer, this, Optional.empty()));
+    }
+
+    public void next() {
+        from.way().next();
+    }
+
+    /** The same drill once more, from a clean sheet. */
+    public void again() {
+        trainer.show(from.anew());
+    }
+
+    public void done() {
+        from.way().done();
+    }
+
+    @Override
+    public void back() {
+        done();
+    }
+
+    Drill drill() {
+        return answered.drill();
+    }
+
+    DrillScreen from() {
+        return from;
+    }
+}

@@ -1,0 +1,326 @@
+package telltally.trainer.screen;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import telltally.decoder.reading.Reading;
+import telltally.simulator.scenario.Display;
+import telltally.trainer.drill.Answer;
+import telltally.trainer.drill.Answered;
+import telltally.trainer.drill.Answered.Means;
+import telltally.trainer.drill.Drill;
+import telltally.trainer.drill.Marked;
+import telltally.trainer.drill.Question;
+import telltally.trainer.drill.Question.When;
+import telltally.trainer.text.Texts;
+
+/** One drill: the lamp runs and the learner answers. */
+public final class DrillScreen implements Screen {
+    private static final long NANOS_A_MILLISECOND = 1_000_000L;
+    private static final long BACK_NANOS = 5_000_000_000L;
+
+    /** Where a drill's answer goes, and what comes after it. */
+    public interface Way {
+        /**
+         * Keeps an answer; called before anything of its marks is shown.
+         *
+         * @return what went wrong, in words for the learner; empty where it is kept
+         */
+        Optional<String> record(Answered answered);
+
+        /** To the next drill. */
+        void next();
+
+        /** Enough for now. */
+        void done();
+    }
+
+    private final Trainer trainer;
+    private final Drill drill;
+    private final Display agreed;
+    private final Display shownBy;
+    private final Way way;
+    private final Player player;
+    private final DrillInput input;
+    private final TapTrack taps = new TapTrack();
+    private final ObjectProperty<Means> means = new SimpleObjectProperty<>(Means.TYPED);
+    private final ReadOnlyBooleanWrapper paused = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper free = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper ended = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper tapping = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyStringWrapper caption = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper asked = new ReadOnlyStringWrapper("");
+    private int sendings = 1;
+    private long lastFrameNanos;
+    private Optional<String> notScored = Optional.empty();
+
+    /**
+     * @param agreed how the learner wants to perceive flashes; a drill that asks for something else gets it unless the
+     *     lamp was turned down
+     */
+    public DrillScreen(Trainer trainer, Drill drill, Display agreed, Way way) {
+        this.trainer = trainer;
+        this.drill = drill;
+        this.agreed = agreed;
+        this.shownBy = shownBy(drill, agreed);
+        this.way = way;
+        this.player = new Player(trainer, drill.pulses(), 0, drill.lampNanos(), shownBy);
+        this.input = input();
+        means.addListener((property, before, after) -> openSheet());
+        openSheet();
+    }
+
+    static Display shownBy(Drill drill, Display agreed) {
+        if (agreed == Display.SOUNDER) {
+            return Display.SOUNDER;
+        }
+        return drill.display() == Display.LAMP ? agreed : drill.display();
+    }
+
+    private DrillInput input() {
+        Texts texts = trainer.texts();
+        Question question = drill.question();
+        if (question instanceof Question.Choose choose) {
+            return new DrillInput.Choice(choose.options().stream()
+                    .map(option -> option.text().in(texts))
+                    .toList());
+        }
+        if (question instanceof Question.Write write) {
+            WorkSheet sheet = new WorkSheet(texts, drill.format(), write.segments());
+            return new DrillInput.Sheet(sheet, new SheetTimes(sheet, this::runningMillis));
+        }
+        return new DrillInput.Count();
+    }
+
+    @Override
+    public String title() {
+        return trainer.texts().of("drill.skill-" + drill.skill().key());
+    }
+
+    public String task() {
+        return drill.question().task().in(trainer.texts());
+    }
+
+    /** How hard it is, in words. */
+    public String level() {
+        return drill.level().full()
+                ? trainer.texts().of("drill.full-level")
+                : trainer.texts().of("drill.level", drill.level().value());
+    }
+
+    public Drill drill() {
+        return drill;
+    }
+
+    public Display display() {
+        return shownBy;
+    }
+
+    public Player player() {
+        return player;
+    }
+
+    public boolean lampShown() {
+        return Trainer.seen(shownBy);
+    }
+
+    public DrillInput answerInput() {
+        return input;
+    }
+
+    /** The ways in which this drill can be answered; the first needs neither tapping nor paper. */
+    public List<Means> waysToAnswer() {
+        boolean atOnce = drill.question() instanceof Question.Write write && write.when() == When.AT_ONCE;
+        boolean tapped = drill.question() instanceof Question.Write write && write.when() == When.ANY_TIME;
+        return tapped
+                ? List.of(Means.TYPED, Means.TAPPED, Means.ON_PAPER)
+                : atOnce ? List.of(Means.TYPED) : List.of(Means.TYPED, Means.ON_PAPER);
+    }
+
+    public ObjectProperty<Means> meansProperty() {
+        return means;
+    }
+
+    /** Where the run stands, without giving anything away. */
+    public ReadOnlyStringProperty captionProperty() {
+        return caption.getReadOnlyProperty();
+    }
+
+    /** Something about lamp or sound that is not as expected; empty most of the time. */
+    public ReadOnlyStringProperty remarkProperty() {
+        return remark.getReadOnlyProperty();
+    }
+
+    /** What somebody asks just now; empty most of the time. */
+    public ReadOnlyStringProperty askedProperty() {
+        return asked.getReadOnlyProperty();
+    }
+
+    /** Whether the run was ever paused or taken back: then it is practice only. */
+    public ReadOnlyBooleanProperty freeProperty() {
+        return free.getReadOnlyProperty();
+    }
+
+    public ReadOnlyBooleanProperty pausedProperty() {
+        return paused.getReadOnlyProperty();
+    }
+
+    /** Whether everything has been sent. */
+    public ReadOnlyBooleanProperty endedProperty() {
+        return ended.getReadOnlyProperty();
+    }
+
+    /** Whether the tapping key is down. */
+    public ReadOnlyBooleanProperty tappingProperty() {
+        return tapping.getReadOnlyProperty();
+    }
+
+    @Override
+    public void advanceTo(long nowNanos) {
+        player.advanceTo(nowNanos);
+        lastFrameNanos = nowNanos;
+        ended.set(player.ended());
+        openSheet();
+        remark.set(player.remark());
+        long positionNanos = player.playback().positionNanos();
+        asked.set(drill.interruption()
+                .filter(each -> each.at(positionNanos))
+                .map(each -> each.question().in(trainer.texts()))
+                .orElse(""));
+        caption.set(trainer.texts().of(captionKey()));
+        player.notScored().ifPresent(reason -> notScored = Optional.of(reason));
+    }
+
+    private String captionKey() {
+        if (paused.get()) {
+            return "drill.caption-paused";
+        }
+        if (player.ended()) {
+            return "drill.caption-ended";
+        }
+        return player.playback().anyShown() ? "drill.caption-running" : "drill.caption-waiting";
+    }
+
+    /** A list that is held in the head, or written on paper, is not written here before the end. */
+    private void openSheet() {
+        if (input instanceof DrillInput.Sheet sheet && drill.question() instanceof Question.Write write) {
+            boolean waits = write.when() == When.AFTERWARDS || means.get() != Means.TYPED;
+            sheet.setOpen(!waits || player.ended());
+        }
+    }
+
+    /** As on the vehicle: everything comes again, and has to be waited for. What was written stays. */
+    public void nextSending() {
+        sendings++;
+        taps.clear();
+        resumed();
+        player.restart();
+    }
+
+    /** No vehicle can do this; the answer will not be scored. */
+    public void pause() {
+        long nowNanos = trainer.clockNanos().getAsLong();
+        free.set(true);
+        if (paused.get()) {
+            resumed();
+        } else if (!player.ended()) {
+            paused.set(true);
+            player.pause(nowNanos);
+        }
+    }
+
+    /** A few seconds back, which no vehicle can do either. */
+    public void goBack() {
+        free.set(true);
+        paused.set(false);
+        player.goBack(BACK_NANOS, trainer.clockNanos().getAsLong());
+    }
+
+    private void resumed() {
+        if (paused.get()) {
+            paused.set(false);
+            player.resume(trainer.clockNanos().getAsLong());
+        }
+    }
+
+    /** The tapping key goes down or up, now. */
+    public void tap(boolean down) {
+        if (means.get() != Means.TAPPED || player.ended() || paused.get()) {
+            return;
+        }
+        if (down) {
+            taps.down(positionNanos());
+        } else {
+            taps.up(positionNanos());
+        }
+        tapping.set(taps.isDown());
+    }
+
+    /** Puts what the taps read as on the sheet, where it may be corrected. */
+    public void readTaps() {
+        if (input instanceof DrillInput.Sheet sheet) {
+            taps.up(positionNanos());
+            Reading reading = trainer.tapReader().decode(taps.train(drill.lampNanos()), List.of(drill.format()));
+            for (SheetColumn column : sheet.sheet().columns()) {
+                column.replace(reading.codes().getOrDefault(column.segment(), List.of()));
+            }
+        }
+    }
+
+    /** Gives the answer as it stands: it is kept first, and marked on the next screen. */
+    public void answer() {
+        if (means.get() == Means.TAPPED && nothingWritten()) {
+            readTaps();
+        }
+        Answer answer = input.answer();
+        Marked marked = drill.mark(answer);
+        Answered answered =
+                new Answered(drill, answer, marked, means.get(), sendings, free.get(), notScored.isPresent());
+        Optional<String> trouble = way.record(answered);
+        trainer.show(new DrillMarkedScreen(trainer, answered, taps.taps(), new Remarks(notScored, trouble), this));
+    }
+
+    /** What is said beside the marks. */
+    record Remarks(Optional<String> notScored, Optional<String> notKept) {}
+
+    private boolean nothingWritten() {
+        return input.answer() instanceof Answer.Written written
+                && written.entries().isEmpty();
+    }
+
+    Way way() {
+        return way;
+    }
+
+    /** The same drill again, from a clean sheet. */
+    DrillScreen anew() {
+        return new DrillScreen(trainer, drill, agreed, way);
+    }
+
+    @Override
+    public void back() {
+        way.done();
+    }
+
+    @Override
+    public void leave() {
+        player.stop();
+    }
+
+    /** Where the drill is now, between two frames as well. */
+    private long positionNanos() {
+        long sinceFrameNanos = paused.get() ? 0 : trainer.clockNanos().getAsLong() - lastFrameNanos;
+        return player.playback().positionNanos() + Math.max(0, sinceFrameNanos);
+    }
+
+    /** From the first flash of the first sending on, all sendings together. */
+    private long runningMillis() {
+        return ((sendings - 1) * drill.lampNanos() + player.playback().positionNanos()) / NANOS_A_MILLISECOND;
+    }
+}

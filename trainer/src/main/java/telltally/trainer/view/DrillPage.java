@@ -1,0 +1,142 @@
+package telltally.trainer.view;
+
+import javafx.application.Platform;
+import javafx.beans.Observable;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.VBox;
+import telltally.trainer.drill.Answered.Means;
+import telltally.trainer.screen.DrillInput;
+import telltally.trainer.screen.DrillScreen;
+import telltally.trainer.text.Texts;
+
+/** The display on the left, what is asked and the answer on the right. */
+final class DrillPage extends Page {
+    private final DrillScreen screen;
+    private final Texts texts;
+    private final PushButton answer;
+    private Node first = this;
+
+    DrillPage(DrillScreen screen, Texts texts) {
+        super(screen.title());
+        this.screen = screen;
+        this.texts = texts;
+        answer = new PushButton(texts.of("drill.answer"), screen::answer).styled("primary");
+        stayInSight(new LampPlate(
+                screen.player().brightnessProperty(), screen.lampShown(), screen.captionProperty(), texts));
+        Label asked = shownWhileSaid("asked");
+        asked.textProperty().bind(screen.askedProperty());
+        Label remark = shownWhileSaid("remark");
+        remark.textProperty().bind(screen.remarkProperty());
+        Label free = shownWhileSaid("remark");
+        screen.freeProperty()
+                .addListener((property, before, after) -> free.setText(after ? texts.of("drill.free") : ""));
+        add(Text.of(screen.level(), "quiet"), Text.of(screen.task(), "task-line"), asked, remark, free);
+        addInput();
+        addFoot(answer, new PushButton(texts.of("drill.next-sending"), () -> then(screen::nextSending)), pauseButton());
+        addFoot(
+                new PushButton(texts.of("drill.go-back"), () -> then(screen::goBack)),
+                new PushButton(texts.of("drill.leave"), screen::back));
+        addHint(texts.of(hintKey()));
+        addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ENTER && event.isControlDown()) {
+                screen.answer();
+                event.consume();
+            }
+        });
+    }
+
+    @Override
+    void focusFirst() {
+        first.requestFocus();
+    }
+
+    private void addInput() {
+        DrillInput input = screen.answerInput();
+        if (input instanceof DrillInput.Sheet sheet) {
+            addSheet(sheet);
+        } else if (input instanceof DrillInput.Choice choice) {
+            OptionList options = new OptionList(choice, texts, screen::answer);
+            add(options);
+            first = options.first();
+        } else {
+            NumberField field = new NumberField((DrillInput.Count) input, texts, screen::answer);
+            VBox paper = new VBox(field);
+            paper.getStyleClass().add("paper");
+            add(paper);
+            first = field;
+        }
+    }
+
+    private void addSheet(DrillInput.Sheet sheet) {
+        SheetPaper paper = new SheetPaper(sheet.sheet(), texts, answer::requestFocus);
+        paper.disableProperty().bind(sheet.openProperty().not());
+        sheet.openProperty().addListener((property, before, open) -> {
+            if (open) {
+                Platform.runLater(paper::focusActive);
+            }
+        });
+        sheet.sheet().columns().forEach(column -> {
+            column.codes().addListener((Observable change) -> revealLater(paper.active()));
+            column.typingProperty().addListener(change -> revealLater(paper.active()));
+        });
+        Label waits = shownWhileSaid("reading");
+        TapPad pad = new TapPad(screen, texts);
+        Runnable tell = () -> {
+            boolean open = sheet.openProperty().get();
+            waits.setText(open ? "" : texts.of(waitsKey(screen.meansProperty().get())));
+            boolean tapped = screen.meansProperty().get() == Means.TAPPED;
+            pad.setVisible(tapped);
+            pad.setManaged(tapped);
+        };
+        sheet.openProperty().addListener(change -> tell.run());
+        screen.meansProperty().addListener((property, before, after) -> {
+            tell.run();
+            Platform.runLater(after == Means.TAPPED ? pad::focusKey : paper::focusActive);
+        });
+        tell.run();
+        if (screen.waysToAnswer().size() > 1) {
+            add(new MeansChoice(screen, texts));
+        }
+        add(waits, pad, paper);
+        first = paper.active();
+    }
+
+    private static String waitsKey(Means means) {
+        return switch (means) {
+            case TYPED -> "drill.head-only";
+            case TAPPED -> "drill.tap-only";
+            case ON_PAPER -> "drill.paper-only";
+        };
+    }
+
+    private PushButton pauseButton() {
+        PushButton pause = new PushButton(texts.of("drill.pause"), () -> then(screen::pause));
+        screen.pausedProperty()
+                .addListener(
+                        (property, before, paused) -> pause.setText(texts.of(paused ? "drill.resume" : "drill.pause")));
+        return pause;
+    }
+
+    private String hintKey() {
+        DrillInput input = screen.answerInput();
+        return input instanceof DrillInput.Sheet
+                ? "drill.hint-write"
+                : input instanceof DrillInput.Choice ? "drill.hint-choose" : "drill.hint-number";
+    }
+
+    /** Acts, and gives the keyboard back to the answer. */
+    private void then(Runnable action) {
+        action.run();
+        Platform.runLater(this::focusFirst);
+    }
+
+    private static Label shownWhileSaid(String styleClass) {
+        Label label = Text.of("", styleClass);
+        label.visibleProperty().bind(label.textProperty().isNotEmpty());
+        label.managedProperty().bind(label.visibleProperty());
+        return label;
+    }
+}
