@@ -14,10 +14,10 @@ import telltally.simulator.signal.PulseTrain;
  * number of its codes and the codes; then lamp and pin, each as the level at the start (1 is lit), the number of edges,
  * the edges and the end, in nanoseconds.
  */
-final class CaseDigest {
+public final class CaseDigest {
     private final MessageDigest digest;
 
-    private CaseDigest() {
+    public CaseDigest() {
         try {
             digest = MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
@@ -29,7 +29,12 @@ final class CaseDigest {
     static String of(Iterable<SeedCase> cases) {
         CaseDigest all = new CaseDigest();
         cases.forEach(all::add);
-        return HexFormat.of().formatHex(all.digest.digest());
+        return all.hex();
+    }
+
+    /** Ends the digest: in small hexadecimal digits. Once only. */
+    public String hex() {
+        return HexFormat.of().formatHex(digest.digest());
     }
 
     /** The digest of all cases of a block. */
@@ -39,7 +44,7 @@ final class CaseDigest {
                 block.seeds().stream().flatMap(seed -> cases.of(seed).stream()).iterator());
     }
 
-    private void add(SeedCase each) {
+    public void add(SeedCase each) {
         number(each.seed());
         text(each.truth().formatId());
         number(each.truth().codes().size());

@@ -54,7 +54,8 @@ public final class FloorRaise {
         JsonObject floors = floors(decoderId);
         List<Edit> edits = new ArrayList<>();
         for (FloorKind kind : FloorKind.values()) {
-            JsonNumber before = (JsonNumber) Objects.requireNonNull(floors.members().get(kind.key()));
+            JsonNumber before =
+                    (JsonNumber) Objects.requireNonNull(floors.members().get(kind.key()));
             worst(kind, byLine)
                     .filter(reached -> kind.asksLess(before.number().doubleValue(), reached.doubleValue()))
                     .ifPresent(reached -> edits.add(new Edit(kind, before, reached)));

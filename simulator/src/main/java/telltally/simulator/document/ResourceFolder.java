@@ -36,18 +36,34 @@ public final class ResourceFolder {
      * @throws UncheckedIOException if the program's own file cannot be read
      */
     public List<TextFile> read() {
+        return within(this::filesIn);
+    }
+
+    /** What is done with a folder while it is open. */
+    public interface Visit<T, E extends Exception> {
+        T to(Path folder) throws IOException, E;
+    }
+
+    /**
+     * Opens the folder as a path, for files that name others beside them; the path is of no use afterwards.
+     *
+     * @throws IllegalStateException if the program was built without it
+     * @throws UncheckedIOException if the program's own file cannot be read
+     * @throws E as the visit does
+     */
+    public <T, E extends Exception> T within(Visit<T, E> visit) throws E {
         URL url = loader.getResource(path);
         if (url == null) {
             throw new IllegalStateException("the program was built without " + path);
         }
         try {
             if (!(url.openConnection() instanceof JarURLConnection inside)) {
-                return filesIn(Path.of(url.toURI()));
+                return visit.to(Path.of(url.toURI()));
             }
             Path jarFile = Path.of(inside.getJarFileURL().toURI());
             // By path, not by address: of file systems by address there can be one only, and others may have it open.
             try (FileSystem jar = FileSystems.newFileSystem(jarFile)) {
-                return filesIn(jar.getPath("/" + path));
+                return visit.to(jar.getPath("/" + path));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
