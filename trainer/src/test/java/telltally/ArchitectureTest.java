@@ -43,7 +43,11 @@ class ArchitectureTest {
             decoder.capture      : simulator.signal simulator.trace simulator.document
             decoder.score        : simulator simulator.* decoder.reading decoder.capture decoder.plain decoder.lattice
             decoder.outside      : simulator.signal simulator.format simulator.document simulator.trace decoder.reading decoder.score
-            decoder.card         : simulator simulator.* decoder.reading decoder.plain decoder.lattice decoder.score decoder.outside
+            decoder.card         : simulator.document decoder.score decoder.card.statistics
+            decoder.card.statistics :
+            decoder.card.run     : simulator simulator.* decoder.reading decoder.plain decoder.lattice decoder.score decoder.card
+            decoder.card.compare : decoder.score decoder.card decoder.card.statistics
+            decoder.card.report  : simulator simulator.* decoder.reading decoder.score decoder.card decoder.card.*
             decoder.testkit      : simulator simulator.* decoder.*
             trainer.text         :
             trainer.lesson       : simulator simulator.* decoder.reading trainer.text
