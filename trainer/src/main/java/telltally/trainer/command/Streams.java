@@ -4,9 +4,12 @@ import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import telltally.simulator.document.Problem;
 
@@ -14,14 +17,20 @@ import telltally.simulator.document.Problem;
  * Where a command reads and writes. Text is UTF-8 with plain line feeds, whatever the machine's own habits.
  *
  * @param interactive whether a person sits at a terminal
+ * @param progressSeen whether what is written as an error appears on a terminal at once, and not in a file
  */
-record Streams(InputStream in, PrintStream out, PrintStream err, boolean interactive) {
+record Streams(InputStream in, PrintStream out, PrintStream err, boolean interactive, boolean progressSeen) {
+    Streams(InputStream in, PrintStream out, PrintStream err, boolean interactive) {
+        this(in, out, err, interactive, false);
+    }
+
     static Streams standard() {
         return new Streams(
                 new FileInputStream(FileDescriptor.in),
                 new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8),
                 new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
-                isTerminal());
+                isTerminal(),
+                errorIsTerminal());
     }
 
     void line(String text) {
@@ -51,6 +60,20 @@ record Streams(InputStream in, PrintStream out, PrintStream err, boolean interac
             return (boolean) Console.class.getMethod("isTerminal").invoke(console);
         } catch (ReflectiveOperationException e) {
             return true;
+        }
+    }
+
+    /** Java knows of input and output only; where the system shows its files, it knows of the error stream, too. */
+    private static boolean errorIsTerminal() {
+        Path stream = Path.of("/proc/self/fd/2");
+        if (!Files.isSymbolicLink(stream)) {
+            return isTerminal();
+        }
+        try {
+            String target = Files.readSymbolicLink(stream).toString();
+            return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty") || target.equals("/dev/console");
+        } catch (IOException e) {
+            return false;
         }
     }
 }

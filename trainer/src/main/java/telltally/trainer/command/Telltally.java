@@ -38,6 +38,7 @@ public final class Telltally {
                 .addSubcommand(new SimulateCommand(streams))
                 .addSubcommand(new DecodeCommand(streams))
                 .addSubcommand(new CheckCommand(streams))
+                .addSubcommand(new ScoreCommand(streams))
                 .addSubcommand(new FormatsCommand(streams))
                 .addSubcommand(new DrillCommand(streams))
                 .addSubcommand(LogbookCommand.of(streams));

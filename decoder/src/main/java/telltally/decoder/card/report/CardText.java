@@ -1,0 +1,241 @@
+package telltally.decoder.card.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import telltally.decoder.card.Calibration;
+import telltally.decoder.card.CardJson;
+import telltally.decoder.card.Counts;
+import telltally.decoder.card.FormatCard;
+import telltally.decoder.card.LineCard;
+import telltally.decoder.card.ScoreCard;
+import telltally.decoder.card.SetCard;
+import telltally.decoder.card.Tally;
+import telltally.decoder.card.run.ReadingTimes;
+import telltally.decoder.card.statistics.Decimals;
+import telltally.decoder.card.statistics.WilsonInterval;
+import telltally.decoder.score.Line;
+import telltally.decoder.score.Outcome.Failure;
+
+/** A score card for the terminal: the verdict first, then where it comes from, then where to look. */
+public final class CardText {
+    private static final int WORST_SHOWN = 8;
+    private static final int WORST_OF_A_SET = 2;
+
+    private final ScoreCard card;
+    private final StringBuilder text = new StringBuilder();
+
+    private CardText(ScoreCard card) {
+        this.card = card;
+    }
+
+    /** @param times empty where the card was not run just now */
+    public static String text(ScoreCard card, Optional<ReadingTimes> times) {
+        CardText page = new CardText(card);
+        page.head(times);
+        page.verdict();
+        page.sets();
+        page.formats();
+        page.calibration();
+        page.confusion();
+        page.failures();
+        page.worst();
+        return page.text.toString();
+    }
+
+    private void line(String words) {
+        text.append(words).append('\n');
+    }
+
+    private void head(Optional<ReadingTimes> times) {
+        line("Score card of " + card.decoder() + (card.toldFormat() ? ", told each session's format" : "")
+                + (card.part().whole() ? "" : ", " + card.part()));
+        long sessions = card.lines().stream()
+                .mapToLong(each -> card.total(each).counts().sessions())
+                .sum();
+        String timed = times.filter(each -> each.sessions() > 0)
+                .map(each -> ", " + Durations.text(each.quantileNanos(50)) + " each in the median, "
+                        + Durations.text(each.quantileNanos(99)) + " at the 99th percentile")
+                .orElse("");
+        line(Decimals.grouped(sessions) + " sessions of " + card.sets().size()
+                + (card.sets().size() == 1 ? " seed set" : " seed sets") + timed);
+        line("");
+        TextTable table =
+                new TextTable(1, "", "all right", "95 % between", "lists", "codes", "wrong", "lost", "invented");
+        for (Line each : card.lines()) {
+            Counts counts = card.total(each).counts();
+            table.row(List.of(
+                    each.key(),
+                    percent(counts.sessionsRight(), counts.sessions()),
+                    interval(counts.sessionsRight(), counts.sessions()),
+                    percent(counts.listsRight(), counts.lists()),
+                    percent(counts.codesRight(), counts.codes()),
+                    Decimals.grouped(counts.codesWrong()),
+                    Decimals.grouped(counts.codesLost()),
+                    Decimals.grouped(counts.codesInvented())));
+        }
+        text.append(table.text("  ")).append('\n');
+    }
+
+    private void verdict() {
+        if (!card.part().whole()) {
+            line("Floors are judged when all shards are merged.\n");
+            return;
+        }
+        List<String> shortfalls = new ArrayList<>();
+        boolean floors = false;
+        for (SetCard set : card.sets()) {
+            set.flaws().forEach(flaw -> shortfalls.add(set.title().id() + ": " + flaw.text()));
+            floors |= set.floors().isPresent();
+            for (LineCard each : set.lines()) {
+                set.shortfalls(each)
+                        .forEach(why -> shortfalls.add(
+                                set.title().id() + ", " + each.line().key() + ": " + why));
+            }
+        }
+        if (shortfalls.isEmpty()) {
+            line(
+                    floors
+                            ? "Holds every floor."
+                            : "No floors to hold: they stand for the sets' own seeds, format not told.");
+        } else {
+            line("Falls short:");
+            shortfalls.forEach(why -> line("  " + why));
+        }
+        line("");
+    }
+
+    private void sets() {
+        line("By seed set: whole lists right, beside the plain decoder and the lattice that was told the format.");
+        TextTable table = new TextTable(
+                2, "", "", "sessions", "lists", "95 % between", "plain", "told", "wrong", "lost", "invented");
+        for (SetCard set : card.sets()) {
+            for (LineCard each : set.lines()) {
+                Counts counts = each.decoder().counts();
+                List<String> cells =
+                        new ArrayList<>(List.of(set.title().id(), each.line().key()));
+                cells.addAll(figures(counts, each.plain(), each.told()));
+                if (card.part().whole() && !set.shortfalls(each).isEmpty()) {
+                    cells.add("below its floor");
+                }
+                table.row(cells);
+            }
+        }
+        text.append(table.text("  ")).append('\n');
+    }
+
+    private void formats() {
+        line("By format:");
+        TextTable table = new TextTable(
+                2, "", "", "sessions", "lists", "95 % between", "plain", "told", "wrong", "lost", "invented");
+        byFormat()
+                .forEach((format, lines) -> lines.forEach((line, sum) -> {
+                    List<String> cells = new ArrayList<>(List.of(format, line.key()));
+                    cells.addAll(figures(sum.decoder().counts(), sum.plain(), sum.told()));
+                    table.row(cells);
+                }));
+        text.append(table.text("  ")).append('\n');
+    }
+
+    private Map<String, Map<Line, FormatCard>> byFormat() {
+        Map<String, Map<Line, FormatCard>> formats = new TreeMap<>();
+        for (SetCard set : card.sets()) {
+            for (LineCard each : set.lines()) {
+                for (FormatCard format : each.formats()) {
+                    formats.computeIfAbsent(format.format(), id -> new TreeMap<>())
+                            .merge(each.line(), format, FormatCard::plus);
+                }
+            }
+        }
+        return formats;
+    }
+
+    private static List<String> figures(Counts counts, Optional<Counts> plain, Optional<Counts> told) {
+        return List.of(
+                Decimals.grouped(counts.sessions()),
+                percent(counts.listsRight(), counts.lists()),
+                interval(counts.listsRight(), counts.lists()),
+                plain.map(each -> percent(each.listsRight(), each.lists())).orElse("-"),
+                told.map(each -> percent(each.listsRight(), each.lists())).orElse("-"),
+                Decimals.grouped(counts.codesWrong()),
+                Decimals.grouped(counts.codesLost()),
+                Decimals.grouped(counts.codesInvented()));
+    }
+
+    private void calibration() {
+        Calibration all = card.lines().stream()
+                .map(each -> card.total(each).calibration())
+                .reduce(Calibration.NOTHING, Calibration::plus);
+        if (all.codes() == 0) {
+            return;
+        }
+        line("Probabilities: of the codes that were given about this one, how many were right.");
+        TextTable table = new TextTable(0, "claimed", "right", "95 % between", "codes");
+        for (Calibration.Bin bin : all.bins()) {
+            if (bin.codes() > 0) {
+                table.row(List.of(
+                        percent(bin.millionths(), bin.codes() * Calibration.MILLION),
+                        percent(bin.right(), bin.codes()),
+                        interval(bin.right(), bin.codes()),
+                        Decimals.grouped(bin.codes())));
+            }
+        }
+        text.append(table.text("  "));
+        line("  expected calibration error " + all.expectedError().orElseThrow().toPlainString() + "\n");
+    }
+
+    private void confusion() {
+        TextTable table = new TextTable(2, "sent in", "taken for", "sessions");
+        byFormat().values().forEach(lines -> {
+            FormatCard both = lines.values().stream().reduce(FormatCard::plus).orElseThrow();
+            both.decoder().readAs().forEach((as, count) -> {
+                if (!both.rightly(as)) {
+                    table.row(List.of(both.format(), as, Decimals.grouped(count)));
+                }
+            });
+        });
+        if (!table.empty()) {
+            line("Formats taken for another:");
+            text.append(table.text("  ")).append('\n');
+        }
+    }
+
+    private void failures() {
+        TextTable table = new TextTable(1, "", "sessions");
+        Tally all = card.lines().stream().map(card::total).reduce(Tally.NOTHING, Tally::plus);
+        for (Map.Entry<Failure, Long> each : all.failures().entrySet()) {
+            table.row(List.of(CardJson.word(each.getKey()).replace('-', ' '), Decimals.grouped(each.getValue())));
+        }
+        if (!table.empty()) {
+            line("No answer, or none that could be understood:");
+            text.append(table.text("  ")).append('\n');
+        }
+    }
+
+    private void worst() {
+        List<WorstFound> all = WorstFound.of(card, WORST_OF_A_SET, WORST_SHOWN);
+        if (all.isEmpty()) {
+            return;
+        }
+        line("The worst of them, and how to see each again:");
+        for (WorstFound each : all) {
+            line("  " + each.worst().format() + ", sent " + each.worst().sent());
+            line("    " + each.answer());
+            line("    " + each.command(card));
+        }
+    }
+
+    private static String percent(long part, long all) {
+        return all == 0 ? "-" : Decimals.percent(part, all);
+    }
+
+    private static String interval(long right, long all) {
+        if (all == 0) {
+            return "-";
+        }
+        WilsonInterval between = WilsonInterval.of(right, all);
+        return Decimals.percent(between.low()) + " to " + Decimals.percent(between.high());
+    }
+}

@@ -1,0 +1,313 @@
+package telltally.trainer.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import telltally.decoder.card.CardJson;
+import telltally.decoder.card.CardReader;
+import telltally.decoder.card.Part;
+import telltally.decoder.card.ScoreCard;
+import telltally.decoder.card.compare.Comparison;
+import telltally.decoder.card.report.CardText;
+import telltally.decoder.card.report.ComparisonText;
+import telltally.decoder.card.run.Extent;
+import telltally.decoder.card.run.ReadingTimes;
+import telltally.decoder.card.run.RunOrder;
+import telltally.decoder.card.run.ScoreRun;
+import telltally.decoder.score.Entrant;
+import telltally.decoder.score.Line;
+import telltally.decoder.score.SeedLibrary;
+import telltally.decoder.score.SeedLibrary.SeedFile;
+import telltally.decoder.score.SeedSet;
+import telltally.simulator.document.Problem;
+import telltally.simulator.document.ProblemException;
+
+@Command(
+        name = "score",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Scores a decoder on seed sets: what was sent is known, what is read is counted.",
+            "Exit status 1 where it falls below a floor, a digest does not match, or a case cannot be run."
+        })
+final class ScoreCommand implements Callable<Integer> {
+    private static final Pattern SHARD = Pattern.compile("([0-9]{1,9})/([0-9]{1,9})");
+
+    private static final String USUAL = "lattice";
+
+    private final Streams streams;
+
+    @ArgGroup(heading = "%nWhat is scored:%n", validate = false)
+    private Subject subject = new Subject();
+
+    @ArgGroup(heading = "%nHow much of it:%n", validate = false)
+    private Amount amount = new Amount();
+
+    @ArgGroup(heading = "%nWhat comes of it:%n", validate = false)
+    private Answers answers = new Answers();
+
+    static final class Subject {
+        @Option(names = "--decoder", paramLabel = "ID", description = "plain, lattice (default), or one of your own.")
+        private @Nullable String decoder;
+
+        @Option(
+                names = "--run",
+                paramLabel = "\"COMMAND\"",
+                description = "A decoder in any language: started and asked by the line protocol of DEVELOPERS.md.")
+        private @Nullable String run;
+
+        @Option(
+                names = "--seeds",
+                paramLabel = "FILE-OR-DIR",
+                description = "Seed sets; more than once for several places (default: those that ship).")
+        private List<Path> seeds = List.of();
+
+        @Option(names = "--set", paramLabel = "ID", split = ",", description = "Only these of the sets.")
+        private List<String> sets = List.of();
+
+        @Option(names = "--line", paramLabel = "LINE", description = "Only on the lamp, or only on the pin.")
+        private @Nullable String line;
+
+        @Option(
+                names = "--told-format",
+                description = "Tell the decoder each session's format; otherwise it has to find out.")
+        private boolean toldFormat;
+    }
+
+    static final class Amount {
+        @Option(
+                names = "--sessions",
+                paramLabel = "N",
+                description = "Go on beyond the sets' own seeds until there are so many recordings in all.")
+        private @Nullable Long sessions;
+
+        @Option(names = "--times", paramLabel = "K", description = "So many times each set's own seeds.")
+        private @Nullable Integer times;
+
+        @Option(
+                names = "--alone",
+                description = "Without the plain decoder and the told lattice beside it; several times as fast.")
+        private boolean alone;
+
+        @Option(
+                names = "--threads",
+                paramLabel = "N",
+                description = "Workers (default: one for each processor). The card is the same with any number.")
+        private @Nullable Integer threads;
+
+        @Option(
+                names = "--shard",
+                paramLabel = "K/N",
+                description = "Only the Kth of N parts, for a sweep over several machines.")
+        private @Nullable String shard;
+
+        @Option(
+                names = "--merge",
+                paramLabel = "FILE",
+                arity = "1..*",
+                description = "Instead of a run: puts the cards of shards together; the same bytes as unsharded.")
+        private List<Path> merge = List.of();
+    }
+
+    static final class Answers {
+        @Option(names = "--json", description = "The card as JSON instead of text.")
+        private boolean json;
+
+        @Option(names = "--save", paramLabel = "FILE", description = "Also writes the card's JSON into a file.")
+        private @Nullable Path save;
+
+        @Option(
+                names = "--against",
+                paramLabel = "FILE",
+                description = "Compares with a saved card: what got better or worse beyond chance.")
+        private @Nullable Path against;
+    }
+
+    ScoreCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    /** A card, and how long its sessions took where they were run just now. */
+    private record Scored(ScoreCard card, Optional<ReadingTimes> times) {}
+
+    @Override
+    public Integer call() throws ProblemException {
+        Optional<ScoreCard> before = Optional.empty();
+        if (answers.against != null) {
+            before = Optional.of(CardReader.read(answers.against));
+        }
+        Scored scored = amount.merge.isEmpty() ? run() : new Scored(merged(), Optional.empty());
+        ScoreCard card = scored.card();
+        String json = CardJson.text(card);
+        write(answers.save, json);
+        streams.out().print(answers.json ? json : CardText.text(card, scored.times()));
+        if (before.isPresent()) {
+            String text = ComparisonText.text(Comparison.of(card, before.get()), String.valueOf(answers.against));
+            // JSON stays alone on its stream, so that another program can read it.
+            (answers.json ? streams.err() : streams.out()).print(text);
+        }
+        return card.holds() ? ExitStatus.DONE : ExitStatus.FELL_SHORT;
+    }
+
+    private Scored run() throws ProblemException {
+        Entrant entrant = entrant();
+        List<SeedSet> sets = sets();
+        RunOrder order =
+                new RunOrder(sets, extent(sets), lines(), subject.toldFormat, !amount.alone, part(), threads());
+        if (!streams.progressSeen()) {
+            return scored(ScoreRun.of(order, entrant, arguments(), ScoreRun.Progress.NONE));
+        }
+        ScoreProgress progress = new ScoreProgress(streams, System::nanoTime);
+        try {
+            return scored(ScoreRun.of(order, entrant, arguments(), progress));
+        } finally {
+            progress.end();
+        }
+    }
+
+    private Entrant entrant() throws ProblemException {
+        String command = subject.run;
+        if (command == null) {
+            return ScoredDecoder.named(decoderId());
+        }
+        if (subject.decoder != null) {
+            throw new ProblemException(Problem.of("--run", "and --decoder name two decoders; expected one"));
+        }
+        return ScoredDecoder.program(command, streams);
+    }
+
+    private String decoderId() {
+        return subject.decoder == null ? USUAL : subject.decoder;
+    }
+
+    private static Scored scored(ScoreRun.Result result) {
+        return new Scored(result.card(), Optional.of(result.times()));
+    }
+
+    private ScoreCard merged() throws ProblemException {
+        ScoreCard sum = CardReader.read(amount.merge.get(0));
+        for (Path file : amount.merge.subList(1, amount.merge.size())) {
+            try {
+                sum = sum.plus(CardReader.read(file));
+            } catch (IllegalArgumentException e) {
+                throw new ProblemException(
+                        Problem.of(file.toString(), "cannot be merged with those before it: " + e.getMessage()));
+            }
+        }
+        return sum;
+    }
+
+    private List<SeedSet> sets() throws ProblemException {
+        List<SeedSet> all = subject.seeds.isEmpty()
+                ? SeedLibrary.shipped()
+                : SeedLibrary.read(subject.seeds).stream().map(SeedFile::set).toList();
+        if (subject.sets.isEmpty()) {
+            return all;
+        }
+        List<SeedSet> chosen = new ArrayList<>();
+        for (String id : subject.sets) {
+            chosen.add(all.stream()
+                    .filter(set -> set.id().equals(id))
+                    .findFirst()
+                    .orElseThrow(() -> new ProblemException(Problem.of(
+                            "--set",
+                            "nothing is called " + Problem.quoted(id) + "; expected one of "
+                                    + String.join(
+                                            ", ", all.stream().map(SeedSet::id).toList())))));
+        }
+        return chosen;
+    }
+
+    private List<Line> lines() throws ProblemException {
+        String wanted = subject.line;
+        if (wanted == null) {
+            return List.of(Line.values());
+        }
+        return List.of(Arrays.stream(Line.values())
+                .filter(each -> each.key().equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> new ProblemException(
+                        Problem.of("--line", "is " + Problem.quoted(wanted) + "; expected lamp or pin"))));
+    }
+
+    private Extent extent(List<SeedSet> sets) throws ProblemException {
+        if (amount.sessions != null && amount.times != null) {
+            throw new ProblemException(Problem.of("--sessions", "and --times say the same thing in two ways"));
+        }
+        if (amount.sessions != null) {
+            return Extent.cases(atLeastOne("--sessions", amount.sessions), sets);
+        }
+        return amount.times == null ? Extent.OWN : new Extent(atLeastOne("--times", amount.times), 1);
+    }
+
+    private static long atLeastOne(String option, long number) throws ProblemException {
+        if (number < 1 || number > Integer.MAX_VALUE) {
+            throw new ProblemException(
+                    Problem.of(option, "is " + number + "; expected a number from 1 to " + Integer.MAX_VALUE));
+        }
+        return number;
+    }
+
+    private int threads() throws ProblemException {
+        Integer wanted = amount.threads;
+        if (wanted == null) {
+            return Runtime.getRuntime().availableProcessors();
+        }
+        if (wanted < 1 || wanted > 1024) {
+            throw new ProblemException(Problem.of("--threads", "is " + wanted + "; expected a number from 1 to 1024"));
+        }
+        return wanted;
+    }
+
+    private Part part() throws ProblemException {
+        String wanted = amount.shard;
+        if (wanted == null) {
+            return Part.WHOLE;
+        }
+        Matcher matcher = SHARD.matcher(wanted);
+        if (matcher.matches()) {
+            int number = Integer.parseInt(matcher.group(1));
+            int of = Integer.parseInt(matcher.group(2));
+            if (number >= 1 && number <= of) {
+                return new Part(of, List.of(number));
+            }
+        }
+        throw new ProblemException(Problem.of(
+                "--shard", "is " + Problem.quoted(wanted) + "; expected K/N, such as 1/4 for the first of four"));
+    }
+
+    /** What another run needs to make one of these cases again. */
+    private List<String> arguments() {
+        List<String> words = new ArrayList<>(
+                subject.run == null ? List.of("--decoder", decoderId()) : List.of("--run", subject.run));
+        subject.seeds.forEach(place -> words.addAll(List.of("--seeds", place.toString())));
+        if (subject.toldFormat) {
+            words.add("--told-format");
+        }
+        return words;
+    }
+
+    private static void write(@Nullable Path file, String text) throws ProblemException {
+        if (file == null) {
+            return;
+        }
+        try {
+            Files.writeString(file, text, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new ProblemException(Problem.of(
+                    file.toString(), "cannot be written: " + e.getClass().getSimpleName() + " " + e.getMessage()));
+        }
+    }
+}

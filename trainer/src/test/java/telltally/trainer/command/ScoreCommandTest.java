@@ -1,0 +1,155 @@
+package telltally.trainer.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class ScoreCommandTest {
+    private static final String SEEDS = Path.of("..", "seeds").toString();
+    private static final String CLEAN =
+            Path.of("..", "seeds", "messages-clean.json").toString();
+
+    @TempDir
+    private Path folder;
+
+    private static CommandRun score(String... more) {
+        String[] args = new String[more.length + 6];
+        List<String> first = List.of("score", "--decoder", "plain", "--alone", "--sessions", "100");
+        for (int i = 0; i < args.length; i++) {
+            args[i] = i < first.size() ? first.get(i) : more[i - first.size()];
+        }
+        return CommandRun.of(args);
+    }
+
+    private String file(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    @Test
+    void the_card_says_first_how_much_was_right() {
+        CommandRun run = score("--seeds", CLEAN);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.status()).isZero();
+        assertThat(run.out())
+                .startsWith("Score card of plain\n200 sessions of 1 seed set,")
+                .containsPattern("all right +95 % between +lists")
+                .containsPattern("messages-clean  lamp +100 +100\\.0");
+    }
+
+    @Test
+    void the_seed_sets_that_ship_are_found_without_their_folder_and_chosen_by_name() {
+        CommandRun run = score("--set", "messages-clean", "--json");
+        assertThat(run.status()).isZero();
+        JsonNode card = JsonMapper.shared().readTree(run.out());
+        assertThat(card.at("/sets")).hasSize(1);
+        assertThat(card.at("/sets/0/id").asString()).isEqualTo("messages-clean");
+    }
+
+    @Test
+    void shards_merge_to_the_same_bytes_whatever_the_threads() {
+        CommandRun whole = score("--seeds", CLEAN, "--json", "--threads", "1");
+        for (int i = 1; i <= 2; i++) {
+            CommandRun shard = score("--seeds", CLEAN, "--shard", i + "/2", "--save", file(i + ".json"));
+            assertThat(shard.out()).contains("shard " + i + " of 2").contains("judged when all shards are merged");
+        }
+        CommandRun merged = CommandRun.of("score", "--json", "--merge", file("2.json"), file("1.json"));
+        assertThat(merged.err()).isEmpty();
+        assertThat(merged.out()).isEqualTo(whole.out());
+        assertThat(merged.status()).isZero();
+    }
+
+    @Test
+    void a_decoder_below_its_floor_exits_with_1_and_says_where() {
+        CommandRun run = CommandRun.of("score", "--run", "exit 1", "--alone", "--threads", "1", "--seeds", CLEAN);
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.err()).startsWith("--run: ");
+        assertThat(run.out())
+                .contains("Falls short:\n  messages-clean, lamp: 0 of ")
+                .contains("No answer, or none that could be understood:\n")
+                .contains("telltally score --run 'exit 1' --seeds");
+    }
+
+    @Test
+    void a_moved_digest_exits_with_1_and_names_the_block() throws IOException {
+        String text = Files.readString(Path.of(CLEAN));
+        int at = text.indexOf("\"sha256\": [");
+        int sum = text.indexOf('"', at + 11) + 1;
+        Path set = Files.writeString(
+                folder.resolve("set.json"), text.substring(0, sum) + "0".repeat(64) + text.substring(sum + 64));
+        CommandRun run = CommandRun.of("score", "--decoder", "plain", "--alone", "--seeds", set.toString());
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.out())
+                .contains("messages-clean: block 1, seeds ")
+                .contains("generated output changed: raise the generator version or undo");
+    }
+
+    @Nested
+    class Against_a_saved_card {
+        @Test
+        void the_same_decoder_comes_out_as_before() {
+            score("--seeds", CLEAN, "--save", file("old.json"));
+            CommandRun run = score("--seeds", CLEAN, "--against", file("old.json"));
+            assertThat(run.out()).endsWith("old.json: every case came out as before.\n");
+            assertThat(run.status()).isZero();
+        }
+
+        @Test
+        void a_decoder_that_never_answers_is_worse() {
+            score("--seeds", CLEAN, "--save", file("old.json"));
+            CommandRun run = CommandRun.of(
+                    "score",
+                    "--run",
+                    "exit 1",
+                    "--alone",
+                    "--sessions",
+                    "100",
+                    "--seeds",
+                    CLEAN,
+                    "--against",
+                    file("old.json"));
+            assertThat(run.out())
+                    .contains("the card of plain: worse on 2 of 2, beyond chance.")
+                    .containsPattern("messages-clean  lamp +100 +100 +0 +0 +100 +below 0.001  worse");
+        }
+    }
+
+    @Nested
+    class What_cannot_be_done {
+        private void refused(String expected, String... args) {
+            CommandRun run = CommandRun.of(args);
+            assertThat(run.errorLines()).hasSize(1);
+            assertThat(run.err()).contains(expected);
+            assertThat(run.out()).isEmpty();
+            assertThat(run.status()).isEqualTo(2);
+        }
+
+        @Test
+        void is_told_in_a_line_of_its_own() {
+            refused("--decoder:1:1: nothing is called \"planes\"; expected", "score", "--decoder", "planes");
+            refused("--run:1:1: and --decoder name two decoders", "score", "--decoder", "plain", "--run", "x");
+            refused("--set:1:1: nothing is called \"x\"; expected one of", "score", "--set", "x", "--seeds", SEEDS);
+            refused("--line:1:1: is \"wire\"; expected lamp or pin", "score", "--line", "wire", "--seeds", CLEAN);
+            refused("--shard:1:1: is \"0/2\"; expected K/N", "score", "--shard", "0/2", "--seeds", CLEAN);
+            refused("--shard:1:1: is \"2\"; expected K/N", "score", "--shard", "2", "--seeds", CLEAN);
+            refused("--threads:1:1: is 0", "score", "--threads", "0", "--seeds", CLEAN);
+            refused("--times:1:1: is -1", "score", "--times", "-1", "--seeds", CLEAN);
+            refused("--sessions:1:1: and --times", "score", "--times", "2", "--sessions", "9", "--seeds", CLEAN);
+            refused("no such file", "score", "--seeds", file("nowhere.json"));
+            refused("holds no seed set", "score", "--seeds", folder.toString());
+        }
+
+        @Test
+        void cards_that_do_not_belong_together_are_not_merged() {
+            score("--seeds", CLEAN, "--shard", "1/2", "--save", file("1.json"));
+            refused("hold the same shard", "score", "--merge", file("1.json"), file("1.json"));
+        }
+    }
+}
