@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import telltally.decoder.lattice.LatticeDecoder;
 import telltally.decoder.plain.PlainDecoder;
 import telltally.decoder.reading.Decoder;
 import telltally.simulator.document.ProblemException;
@@ -29,6 +30,12 @@ class DecoderFloorsTest {
     @MethodSource("sets")
     void the_plain_decoder_stays_above_its_floors(Path file) throws ProblemException {
         assertAboveFloors(SeedSetReader.read(file), new PlainDecoder());
+    }
+
+    @ParameterizedTest
+    @MethodSource("sets")
+    void the_probabilistic_decoder_stays_above_its_floors(Path file) throws ProblemException {
+        assertAboveFloors(SeedSetReader.read(file), new LatticeDecoder());
     }
 
     private static void assertAboveFloors(SeedSet set, Decoder decoder) {

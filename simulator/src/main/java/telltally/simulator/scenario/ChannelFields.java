@@ -65,6 +65,11 @@ public final class ChannelFields {
 
     private ChannelFields() {}
 
+    /** The names of all kinds of impairment that a file can name. */
+    public static List<String> kinds() {
+        return KINDS.stream().map(Kind::name).toList();
+    }
+
     /** What is wrong is told in the problems of the file, and left out. */
     public static ChannelRecipe read(List<Fields> impairments) {
         List<Step> steps = new ArrayList<>();
