@@ -49,6 +49,8 @@ class ArchitectureTest {
             decoder.card.compare : decoder.score decoder.card decoder.card.statistics
             decoder.card.report  : simulator simulator.* decoder.reading decoder.score decoder.card decoder.card.*
             decoder.testkit      : simulator simulator.* decoder.*
+            decoder.testkit.junit : simulator.document decoder.score decoder.testkit
+            decoder.testkit.jqwik : simulator.chance simulator.format decoder.testkit
             trainer.text         :
             trainer.lesson       : simulator simulator.* decoder.reading trainer.text
             trainer.drill        : simulator simulator.* decoder.reading trainer.text trainer.lesson
@@ -99,6 +101,15 @@ class ArchitectureTest {
                 .map(use -> use.from() + " uses " + use.to())
                 .toList();
         assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void only_the_test_kits_own_rooms_know_a_test_library() {
+        assertThat(uses())
+                .filteredOn(use -> use.to().startsWith("org.junit.") || use.to().startsWith("net.jqwik."))
+                .isNotEmpty()
+                .allMatch(use -> room(use.from()).equals("decoder.testkit.junit")
+                        || room(use.from()).equals("decoder.testkit.jqwik"));
     }
 
     @Test
