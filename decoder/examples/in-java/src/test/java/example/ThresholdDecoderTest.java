@@ -32,7 +32,7 @@ class ThresholdDecoderTest {
                 0.9);
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void whatever_a_format_can_send_is_read(@ForAll("clean") MessageSession session) {
         assertReadsTold(new ThresholdDecoder(), session);
     }
