@@ -35,7 +35,7 @@ class HostileDecodersTest {
     private static final Limits PATIENT =
             new Limits(Duration.ofSeconds(30), Duration.ofSeconds(30), 1 << 16, 1 << 16, 1 << 16, 3, 20);
 
-    private static final Limits IMPATIENT = PATIENT.withTimes(Duration.ofSeconds(30), Duration.ofMillis(700));
+    private static final Limits IMPATIENT = PATIENT.withTimes(Duration.ofSeconds(30), Duration.ofSeconds(3));
     private static final PulseTrain TRAIN = PulseTrain.of(false, 9_000_000_000L, 3_000_000_000L, 3_500_000_000L);
     private static final List<FlashFormat> FORMATS = FormatCatalog.shipped().all();
 
@@ -85,8 +85,8 @@ class HostileDecodersTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            hangs           | no answer within 700 ms
-            hangs-in-a-line | no answer within 700 ms; 16 bytes of a line that does not end
+            hangs           | no answer within 3000 ms
+            hangs-in-a-line | no answer within 3000 ms; 16 bytes of a line that does not end
             """)
     void what_hangs_costs_its_time_and_no_more(String name, String detail) {
         List<Outcome> outcomes = sessions(hostile(name).within(IMPATIENT), 2);
@@ -94,10 +94,13 @@ class HostileDecodersTest {
     }
 
     @Test
-    void an_endless_row_of_answers_fails_the_next_session() {
-        Outcome second = sessions(hostile("endless-lines"), 2).get(1);
-        // Which of the two is noticed first is a matter of speed.
-        assertThat(((Failed) second).failure()).isIn(Failure.FLOODED, Failure.OUT_OF_ORDER);
+    void an_endless_row_of_answers_fails_a_session() {
+        // Which one and how is a matter of speed: the row may come while the first answer is still being taken.
+        assertThat(sessions(hostile("endless-lines"), 2))
+                .filteredOn(each -> each instanceof Failed)
+                .isNotEmpty()
+                .allSatisfy(each ->
+                        assertThat(((Failed) each).failure()).isIn(Failure.FLOODED, Failure.OUT_OF_ORDER));
     }
 
     @Test
