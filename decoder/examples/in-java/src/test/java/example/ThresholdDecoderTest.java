@@ -18,7 +18,7 @@ import telltally.simulator.format.FormatCatalog;
 
 class ThresholdDecoderTest {
     @ParameterizedTest
-    @SeedSets(value = {"messages-clean", "messages-clock", "messages-bounce"}, in = "../../../seeds", first = 100)
+    @SeedSets(value = {"messages-clean", "messages-clock", "messages-bounce"}, first = 100)
     void every_recording_of_these_sets_is_read(Session session) {
         assertReadsTold(new ThresholdDecoder(), session);
     }

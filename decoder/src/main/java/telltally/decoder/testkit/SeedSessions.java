@@ -1,18 +1,15 @@
 package telltally.decoder.testkit;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import telltally.decoder.score.Line;
 import telltally.decoder.score.SeedBlock;
 import telltally.decoder.score.SeedCases;
-import telltally.decoder.score.SeedFiles;
+import telltally.decoder.score.SeedLibrary;
+import telltally.decoder.score.SeedLibrary.SeedFile;
 import telltally.decoder.score.SeedSet;
-import telltally.decoder.score.SeedSetReader;
-import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 
 /**
@@ -33,35 +30,18 @@ public record SeedSessions(List<SeedSet> sets, List<Line> lines, int atMost) {
         return new SeedSessions(sets, List.of(Line.values()), Integer.MAX_VALUE);
     }
 
+    /** Every recording of the sets that ship. */
+    public static SeedSessions shipped() {
+        return of(SeedLibrary.shipped());
+    }
+
     /**
      * Every recording of the sets in these files and folders.
      *
      * @throws ProblemException with every problem of every file
      */
     public static SeedSessions in(List<Path> places) throws ProblemException {
-        List<SeedSet> sets = new ArrayList<>();
-        List<Problem> problems = new ArrayList<>();
-        for (Path place : places) {
-            for (Path file : files(place)) {
-                try {
-                    sets.add(SeedSetReader.read(file));
-                } catch (ProblemException e) {
-                    problems.addAll(e.problems());
-                }
-            }
-        }
-        if (!problems.isEmpty()) {
-            throw new ProblemException(problems);
-        }
-        return of(sets);
-    }
-
-    private static List<Path> files(Path place) throws ProblemException {
-        try {
-            return SeedFiles.in(place);
-        } catch (IOException e) {
-            throw new ProblemException(Problem.of(place.toString(), "cannot be read: " + e));
-        }
+        return of(SeedLibrary.read(places).stream().map(SeedFile::set).toList());
     }
 
     /**

@@ -99,8 +99,7 @@ class HostileDecodersTest {
         assertThat(sessions(hostile("endless-lines"), 2))
                 .filteredOn(each -> each instanceof Failed)
                 .isNotEmpty()
-                .allSatisfy(each ->
-                        assertThat(((Failed) each).failure()).isIn(Failure.FLOODED, Failure.OUT_OF_ORDER));
+                .allSatisfy(each -> assertThat(((Failed) each).failure()).isIn(Failure.FLOODED, Failure.OUT_OF_ORDER));
     }
 
     @Test

@@ -16,11 +16,10 @@ final class SeedSetArguments extends AnnotationBasedArgumentsProvider<SeedSets> 
     protected Stream<? extends Arguments> provideArguments(
             ParameterDeclarations parameters, ExtensionContext context, SeedSets asked) {
         try {
-            return SeedSessions.in(Stream.of(asked.in()).map(Path::of).toList())
-                    .named(List.of(asked.value()))
-                    .on(asked.lines())
-                    .first(asked.first())
-                    .stream()
+            SeedSessions all = asked.in().length == 0
+                    ? SeedSessions.shipped()
+                    : SeedSessions.in(Stream.of(asked.in()).map(Path::of).toList());
+            return all.named(List.of(asked.value())).on(asked.lines()).first(asked.first()).stream()
                     .map(Arguments::of);
         } catch (ProblemException e) {
             throw new IllegalArgumentException(e.problems().toString(), e);

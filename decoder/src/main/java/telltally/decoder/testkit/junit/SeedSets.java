@@ -20,8 +20,8 @@ public @interface SeedSets {
     /** The ids of the sets; none stands for all. */
     String[] value() default {};
 
-    /** Files and folders that the sets stand in. */
-    String[] in();
+    /** Files and folders that the sets stand in; none stands for those that ship. */
+    String[] in() default {};
 
     /** How many seeds of each set; its first ones. */
     int first() default Integer.MAX_VALUE;

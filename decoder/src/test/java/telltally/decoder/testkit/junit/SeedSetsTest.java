@@ -17,9 +17,15 @@ import telltally.simulator.document.ProblemException;
 
 class SeedSetsTest {
     @ParameterizedTest
-    @SeedSets(value = "messages-clean", in = "../seeds", first = 20, lines = Line.LAMP)
+    @SeedSets(value = "messages-clean", first = 20, lines = Line.LAMP)
     void a_recording_of_a_seed_set_is_read_when_the_format_is_told(Session session) {
         DecoderAssertions.assertReadsTold(new LatticeDecoder(), session);
+    }
+
+    @ParameterizedTest
+    @SeedSets(in = "../seeds/messages-clean.json", first = 1)
+    void a_set_may_be_read_from_a_file(Session session) {
+        assertThat(session.toString()).startsWith("messages-clean seed 10000 ");
     }
 
     @Test
