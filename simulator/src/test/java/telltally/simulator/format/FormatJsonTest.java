@@ -33,6 +33,20 @@ class FormatJsonTest {
     }
 
     @Test
+    void a_flash_that_only_separators_are_sent_in_is_kept() {
+        String even = new ResourceFolder("telltally/scenarios/formats")
+                .read().stream()
+                        .filter(file -> file.name().equals("pair-even.json"))
+                        .findFirst()
+                        .orElseThrow()
+                        .text();
+        FlashFormat winking = TestFormats.parse(even.replace("{\"flash\": 0.5}", "{\"flash\": 0.5, \"wink\": 0.25}")
+                .replaceFirst("\"flash\": \"flash\",(\\s+\"running_test_s\")", "\"flash\": \"wink\",$1"));
+        assertThat(winking.sessions().orElseThrow().cylinderFlash().name()).isEqualTo("wink");
+        assertThat(TestFormats.parse(FormatJson.text(winking))).isEqualTo(winking);
+    }
+
+    @Test
     void lengths_are_decimals() {
         assertThat(FormatJson.text(TestFormats.shipped("count-loop")))
                 .contains("\"flashes_s\":{\"flash\":0.3}", "\"before_repeat_s\":3.0", "\"15\":15");
