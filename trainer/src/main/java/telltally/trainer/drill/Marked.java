@@ -8,7 +8,7 @@ import telltally.trainer.lesson.Marking;
  * An answer marked.
  *
  * @param right whether the whole answer is right
- * @param credits what it says about each skill that it concerns; the drill's own skill is always among them
+ * @param credits what it says about each skill that it concerns; that on the drill's own skill comes first
  * @param marking what was written under what was sent; empty where nothing was to be written
  */
 public record Marked(boolean right, List<Mistake> mistakes, List<Credit> credits, Optional<Marking> marking) {

@@ -1,7 +1,9 @@
 package telltally.trainer.screen;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import telltally.simulator.signal.Interval;
 import telltally.trainer.drill.Answered;
@@ -32,8 +34,12 @@ public final class DrillMarkedScreen implements Screen {
         this.timeline = new TimelineMaker(texts, answered.drill(), answered.marked(), taps).timeline();
     }
 
-    /** One error: what it is called, and what was sent and what was made of it. */
-    public record Told(String name, String sentence) {}
+    /** Errors of one kind: what it is called, and for each what was sent and what was made of it. */
+    public record Told(String name, List<String> sentences) {
+        public Told {
+            sentences = List.copyOf(sentences);
+        }
+    }
 
     @Override
     public String title() {
@@ -68,8 +74,17 @@ public final class DrillMarkedScreen implements Screen {
     }
 
     public List<Told> mistakes() {
-        return answered.marked().mistakes().stream().map(this::told).toList();
+        Map<String, List<String>> told = new LinkedHashMap<>();
+        for (Mistake mistake : answered.marked().mistakes()) {
+            Named named = named(mistake);
+            told.computeIfAbsent(named.name(), key -> new ArrayList<>()).add(named.sentence());
+        }
+        return told.entrySet().stream()
+                .map(each -> new Told(each.getKey(), each.getValue()))
+                .toList();
     }
+
+    private record Named(String name, String sentence) {}
 
     /** What there is to know about the skill; said where something was wrong. */
     public Optional<String> rule() {
@@ -92,16 +107,16 @@ public final class DrillMarkedScreen implements Screen {
                 timing.spreadNanos() / 1_000_000));
     }
 
-    private Told told(Mistake mistake) {
+    private Named named(Mistake mistake) {
         if (mistake instanceof Mistake.InWriting writing) {
             Slip slip = writing.slip();
-            return new Told(capital(slip.title(texts)), slip.sentence(texts));
+            return new Named(capital(slip.title(texts)), slip.sentence(texts));
         }
         if (mistake instanceof Mistake.WrittenLate late) {
-            return new Told(texts.of("drill.late"), texts.of("drill.late-told", late.code()));
+            return new Named(texts.of("drill.late"), texts.of("drill.late-told", late.code()));
         }
         if (mistake instanceof Mistake.WrongChoice wrong) {
-            return new Told(
+            return new Named(
                     texts.of("drill.wrong-choice"),
                     texts.of(
                             "drill.wrong-choice-told",
@@ -109,10 +124,10 @@ public final class DrillMarkedScreen implements Screen {
                             wrong.right().in(texts)));
         }
         if (mistake instanceof Mistake.WrongNumber wrong) {
-            return new Told(
+            return new Named(
                     texts.of("drill.wrong-number"), texts.of("drill.wrong-number-told", wrong.given(), wrong.right()));
         }
-        return new Told(texts.of("drill.no-answer"), texts.of("drill.no-answer-told"));
+        return new Named(texts.of("drill.no-answer"), texts.of("drill.no-answer-told"));
     }
 
     private String capital(String text) {

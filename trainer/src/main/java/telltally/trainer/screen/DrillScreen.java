@@ -136,11 +136,8 @@ public final class DrillScreen implements Screen {
 
     /** The ways in which this drill can be answered; the first needs neither tapping nor paper. */
     public List<Means> waysToAnswer() {
-        boolean atOnce = drill.question() instanceof Question.Write write && write.when() == When.AT_ONCE;
-        boolean tapped = drill.question() instanceof Question.Write write && write.when() == When.ANY_TIME;
-        return tapped
-                ? List.of(Means.TYPED, Means.TAPPED, Means.ON_PAPER)
-                : atOnce ? List.of(Means.TYPED) : List.of(Means.TYPED, Means.ON_PAPER);
+        boolean anyTime = drill.question() instanceof Question.Write write && write.when() == When.ANY_TIME;
+        return anyTime ? List.of(Means.TYPED, Means.TAPPED, Means.ON_PAPER) : List.of(Means.TYPED);
     }
 
     public ObjectProperty<Means> meansProperty() {

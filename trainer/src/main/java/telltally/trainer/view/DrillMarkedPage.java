@@ -2,9 +2,11 @@ package telltally.trainer.view;
 
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import telltally.simulator.format.SentGroup;
 import telltally.trainer.screen.DrillMarkedScreen;
 import telltally.trainer.screen.Timeline;
 import telltally.trainer.screen.Timeline.Piece;
@@ -26,11 +28,11 @@ final class DrillMarkedPage extends Page {
         this.texts = texts;
         add(Text.of(screen.headline(), "headline", screen.right() ? "all-right" : "some-wrong"));
         screen.remarks().forEach(remark -> add(Text.of(remark, "remark")));
+        add(paper());
+        screen.tapTiming().ifPresent(timing -> add(Text.of(timing, "reading")));
         if (!screen.mistakes().isEmpty()) {
             add(mistakes());
         }
-        add(paper());
-        screen.tapTiming().ifPresent(timing -> add(Text.of(timing, "reading")));
         next = new PushButton(texts.of("drill.next"), screen::next).styled("primary");
         addFoot(
                 next,
@@ -48,9 +50,10 @@ final class DrillMarkedPage extends Page {
     private VBox mistakes() {
         VBox panel = new VBox();
         panel.getStyleClass().addAll("panel", "cautions");
-        screen.mistakes()
-                .forEach(mistake -> panel.getChildren()
-                        .addAll(Text.of(mistake.name(), "section"), Text.of(mistake.sentence(), "reading")));
+        screen.mistakes().forEach(mistake -> {
+            panel.getChildren().add(Text.of(mistake.name(), "section"));
+            mistake.sentences().forEach(sentence -> panel.getChildren().add(Text.of(sentence, "reading")));
+        });
         screen.rule().ifPresent(rule -> panel.getChildren().add(Text.of(rule, "quiet")));
         return panel;
     }
@@ -97,19 +100,23 @@ final class DrillMarkedPage extends Page {
         return button;
     }
 
-    private VBox names(Piece piece) {
-        Label name = Text.of(piece.name(), "piece-name");
-        VBox names = new VBox(name);
-        names.getStyleClass().add("piece-names");
-        if (piece.verdict() != Verdict.NONE) {
-            String written = piece.written().isEmpty() ? "\u2013" : piece.written();
-            HBox line = new HBox(
-                    label(texts.of("marking.you"), "pair-label"),
-                    label(written, "code", piece.verdict() == Verdict.RIGHT ? "right" : "wrong"));
-            line.getStyleClass().add("piece-answer");
-            names.getChildren().add(line);
+    /** What was sent over what was written, or what it is where nothing was to be written. */
+    private Node names(Piece piece) {
+        if (piece.verdict() == Verdict.NONE) {
+            VBox names = new VBox(Text.of(piece.name(), "piece-name"));
+            names.getStyleClass().add("piece-names");
+            return names;
         }
-        return names;
+        String sent = piece.group().map(SentGroup::digits).orElse("");
+        String written = piece.written().isEmpty() ? "\u2013" : piece.written();
+        GridPane codes = new GridPane();
+        codes.getStyleClass().addAll("pair", "piece-names");
+        codes.addRow(0, label(texts.of("marking.sent"), "pair-label"), label(sent, "code"));
+        codes.addRow(
+                1,
+                label(texts.of("marking.you"), "pair-label"),
+                label(written, "code", piece.verdict() == Verdict.RIGHT ? "right" : "wrong"));
+        return codes;
     }
 
     private static Label tick(Verdict verdict) {

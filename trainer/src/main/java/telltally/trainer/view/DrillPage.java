@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import telltally.trainer.drill.Answered.Means;
 import telltally.trainer.screen.DrillInput;
@@ -20,7 +21,7 @@ final class DrillPage extends Page {
     private Node first = this;
 
     DrillPage(DrillScreen screen, Texts texts) {
-        super(screen.title());
+        super(texts.of("drill.title", screen.title(), screen.level()));
         this.screen = screen;
         this.texts = texts;
         answer = new PushButton(texts.of("drill.answer"), screen::answer).styled("primary");
@@ -33,11 +34,12 @@ final class DrillPage extends Page {
         Label free = shownWhileSaid("remark");
         screen.freeProperty()
                 .addListener((property, before, after) -> free.setText(after ? texts.of("drill.free") : ""));
-        add(Text.of(screen.level(), "quiet"), Text.of(screen.task(), "task-line"), asked, remark, free);
+        add(Text.of(screen.task(), "task-line"), asked, remark);
         addInput();
-        addFoot(answer, new PushButton(texts.of("drill.next-sending"), () -> then(screen::nextSending)), pauseButton());
+        add(freely(), free);
         addFoot(
-                new PushButton(texts.of("drill.go-back"), () -> then(screen::goBack)),
+                answer,
+                new PushButton(texts.of("drill.next-sending"), () -> then(screen::nextSending)),
                 new PushButton(texts.of("drill.leave"), screen::back));
         addHint(texts.of(hintKey()));
         addEventFilter(KeyEvent.KEY_PRESSED, event -> {
@@ -72,7 +74,8 @@ final class DrillPage extends Page {
 
     private void addSheet(DrillInput.Sheet sheet) {
         SheetPaper paper = new SheetPaper(sheet.sheet(), texts, answer::requestFocus);
-        paper.disableProperty().bind(sheet.openProperty().not());
+        paper.visibleProperty().bind(sheet.openProperty());
+        paper.managedProperty().bind(sheet.openProperty());
         sheet.openProperty().addListener((property, before, open) -> {
             if (open) {
                 Platform.runLater(paper::focusActive);
@@ -97,10 +100,10 @@ final class DrillPage extends Page {
             Platform.runLater(after == Means.TAPPED ? pad::focusKey : paper::focusActive);
         });
         tell.run();
+        add(waits, pad, paper);
         if (screen.waysToAnswer().size() > 1) {
             add(new MeansChoice(screen, texts));
         }
-        add(waits, pad, paper);
         first = paper.active();
     }
 
@@ -112,12 +115,18 @@ final class DrillPage extends Page {
         };
     }
 
-    private PushButton pauseButton() {
+    /** What no vehicle allows. */
+    private FlowPane freely() {
         PushButton pause = new PushButton(texts.of("drill.pause"), () -> then(screen::pause));
         screen.pausedProperty()
                 .addListener(
                         (property, before, paused) -> pause.setText(texts.of(paused ? "drill.resume" : "drill.pause")));
-        return pause;
+        FlowPane row = new FlowPane(
+                Text.of(texts.of("drill.freely"), "small-label"),
+                pause,
+                new PushButton(texts.of("drill.go-back"), () -> then(screen::goBack)));
+        row.getStyleClass().add("display-choice");
+        return row;
     }
 
     private String hintKey() {

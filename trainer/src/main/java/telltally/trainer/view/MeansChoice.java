@@ -21,6 +21,11 @@ final class MeansChoice extends FlowPane {
             button.setToggleGroup(group);
             button.setSelected(screen.meansProperty().get() == means);
             getChildren().add(button);
+            screen.meansProperty().addListener((property, before, after) -> {
+                if (after == means) {
+                    button.setSelected(true);
+                }
+            });
         }
         group.selectedToggleProperty().addListener((property, before, after) -> {
             if (after != null) {

@@ -60,7 +60,7 @@ class DrillFeedbackTest {
         assertThat(piece.bars()).allMatch(bar -> bar.look() == Look.SEEN);
         assertThat(marked.mistakes()).singleElement().satisfies(mistake -> {
             assertThat(mistake.name()).isEqualTo("Miscounted digit");
-            assertThat(mistake.sentence()).contains(sent);
+            assertThat(mistake.sentences()).singleElement().asString().contains(sent);
         });
         assertThat(marked.rule()).isPresent();
     }

@@ -10,9 +10,12 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import telltally.decoder.plain.PlainDecoder;
+import telltally.simulator.scenario.Display;
 import telltally.simulator.signal.PulseTrain;
+import telltally.trainer.drill.Drill;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
+import telltally.trainer.screen.DrillDoor;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.Trainer;
 import telltally.trainer.text.Texts;
@@ -40,6 +43,14 @@ final class OpenWindow implements AutoCloseable {
         });
         robot = Toolkit.fx(Robot::new);
         Toolkit.settle();
+    }
+
+    /** Goes straight to a drill. */
+    DrillDoor open(Drill drill, Display agreed) {
+        DrillDoor door = new DrillDoor();
+        Toolkit.run(() -> door.open(window.trainer(), drill, agreed));
+        Toolkit.settle();
+        return door;
     }
 
     /** Ask on the toolkit's thread. */
@@ -97,6 +108,17 @@ final class OpenWindow implements AutoCloseable {
             robot.keyPress(KeyCode.ALT);
             robot.keyType(key);
             robot.keyRelease(KeyCode.ALT);
+        });
+        Toolkit.settle();
+    }
+
+    void hold(KeyCode key, boolean down) {
+        Toolkit.run(() -> {
+            if (down) {
+                robot.keyPress(key);
+            } else {
+                robot.keyRelease(key);
+            }
         });
         Toolkit.settle();
     }

@@ -101,9 +101,12 @@ public final class ScreenPictures {
     }
 
     private void take(String name) {
+        write(window, folder.resolve(name + suffix + ".png"));
+    }
+
+    static void write(OpenWindow window, Path file) {
         Toolkit.settle();
         WritableImage image = Toolkit.fx(() -> window.scene().snapshot(null));
-        Path file = folder.resolve(name + suffix + ".png");
         try {
             ImageIO.write(converted(image), "png", file.toFile());
         } catch (IOException e) {

@@ -1,0 +1,113 @@
+package telltally.trainer.view;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.input.KeyCode;
+import telltally.simulator.scenario.Display;
+import telltally.simulator.signal.Interval;
+import telltally.trainer.drill.Answered.Means;
+import telltally.trainer.drill.Drill;
+import telltally.trainer.drill.DrillMaker;
+import telltally.trainer.drill.Level;
+import telltally.trainer.drill.Skill;
+import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.screen.DrillScreen;
+
+/**
+ * Writes a picture of a drill of every skill while it runs and after a wrong answer, of tapping along and of a code shown
+ * again, at 1280 by 800 pixels. The first argument is the folder; with a second one, whatever it says, once more with
+ * text twice as large; with a third one, in German.
+ */
+public final class DrillPictures {
+    private static final DrillMaker MAKER = DrillMaker.shipped();
+    private static final int LEVEL = 7;
+    private static final long SEED = 5;
+
+    private final Path folder;
+    private final String suffix;
+    private final OpenWindow window;
+
+    private DrillPictures(Path folder, String suffix, OpenWindow window) {
+        this.folder = folder;
+        this.suffix = suffix;
+        this.window = window;
+    }
+
+    public static void main(String[] arguments) throws IOException {
+        Path folder = Path.of(arguments.length == 0 ? "." : arguments[0]);
+        Files.createDirectories(folder);
+        Toolkit.startOrStop();
+        Locale language = arguments.length > 2 ? Locale.GERMAN : Locale.ENGLISH;
+        try {
+            walk(folder, 1, language);
+            if (arguments.length > 1) {
+                walk(folder, 2, language);
+            }
+        } finally {
+            Platform.exit();
+        }
+    }
+
+    private static void walk(Path folder, int scale, Locale language) {
+        try (OpenWindow window = new OpenWindow(LessonShelf.of(Optional.empty()), scale, language)) {
+            DrillPictures pictures = new DrillPictures(folder, scale == 1 ? "" : "-text-" + scale, window);
+            for (Skill skill : Skill.values()) {
+                pictures.skill(skill);
+            }
+            pictures.tapped();
+        }
+    }
+
+    private void skill(Skill skill) {
+        Drill drill = MAKER.make(skill, new Level(LEVEL), SEED);
+        window.open(drill, Display.LAMP);
+        double lampS = drill.lampNanos() / 1e9;
+        double middleS =
+                drill.interruption().map(asked -> asked.fromNanos() / 1e9 + 0.3).orElse(lampS / 2);
+        window.pass(middleS);
+        take(skill.key() + "-running");
+        window.pass(lampS - middleS + 0.1);
+        window.type("35 12 1");
+        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.pressWithAlt(KeyCode.A);
+        take(skill.key() + "-marked");
+    }
+
+    /** Taps a little late. */
+    private void tapped() {
+        Drill drill = MAKER.make(Skill.HOLD_TWO_DIGITS, new Level(LEVEL), SEED);
+        window.open(drill, Display.LAMP);
+        DrillScreen screen = window.screen(DrillScreen.class);
+        Toolkit.run(() -> screen.meansProperty().set(Means.TAPPED));
+        Toolkit.settle();
+        List<Interval> flashes =
+                drill.pulses().intervals().stream().filter(Interval::lit).toList();
+        double nowS = 0;
+        for (int i = 0; i < flashes.size(); i++) {
+            double atS = flashes.get(i).startNanos() / 1e9 + 0.06;
+            window.pass(atS - nowS);
+            window.hold(KeyCode.SPACE, true);
+            if (i == 2) {
+                take("tapping");
+            }
+            window.pass(0.4);
+            window.hold(KeyCode.SPACE, false);
+            nowS = atS + 0.4;
+        }
+        window.pass(drill.lampNanos() / 1e9);
+        window.pressWithAlt(KeyCode.A);
+        take("tapped-marked");
+        window.pressWithAlt(KeyCode.S);
+        window.pass(6);
+        take("replay-drill");
+    }
+
+    private void take(String name) {
+        ScreenPictures.write(window, folder.resolve(name + suffix + ".png"));
+    }
+}
