@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import telltally.simulator.signal.PulseTrain;
 import telltally.simulator.signal.SampledSignal;
 
 /**
@@ -24,6 +25,9 @@ final class BlinkingSpot {
     private static final int AMPLE_EDGES = 20;
     /** What is dark for short and bright for long is rather someone walking by than a lamp. */
     private static final double INVERTED = 0.3;
+
+    /** Frames on the way from level to level, at most six for each edge: a filament takes a tenth of a second. */
+    private static final double LEAST_SUDDENNESS = 0.15;
 
     private static final double GOES_ALONG = 0.7;
 
@@ -73,9 +77,19 @@ final class BlinkingSpot {
         if (fit.swing() < LEAST_SWING || !fit.twoLevels() || fit.edgeCount() < 2) {
             return 0;
         }
+        double suddenness = fit.suddenness();
+        if (suddenness < LEAST_SUDDENNESS || !holdsWholeFlash(fit.train())) {
+            return 0;
+        }
         double often = Math.sqrt(Math.min(fit.edgeCount(), AMPLE_EDGES));
         double likely = Polarity.looksInverted(fit.train()) ? INVERTED : 1;
-        return Math.min(fit.contrast(), AMPLE_CONTRAST) * often * fit.suddenness() * likely;
+        return Math.min(fit.contrast(), AMPLE_CONTRAST) * often * suddenness * likely;
+    }
+
+    /** One that begins and ends in the clip. What darkens a lit cell once is no lamp. */
+    private static boolean holdsWholeFlash(PulseTrain train) {
+        return train.intervals().stream()
+                .anyMatch(each -> each.lit() && each.startNanos() > 0 && each.endNanos() < train.endNanos());
     }
 
     private double[] around(int cell) {

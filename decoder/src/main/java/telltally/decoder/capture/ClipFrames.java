@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import org.jcodec.api.FrameGrab;
 import org.jcodec.api.JCodecException;
 import org.jcodec.api.PictureWithMetadata;
@@ -14,7 +15,7 @@ import org.jcodec.common.model.Rect;
 
 /**
  * A clip as the mean brightness of the cells of a grid, frame by frame in the order of the frames' own times. Frames
- * come out of the decoder in another order where some are predicted from later ones.
+ * come out of the decoder in another order where some are predicted from later ones. The grid moves with the camera.
  */
 final class ClipFrames {
     /** Fine enough that a lamp fills a fair part of a cell, coarse enough for ten minutes in memory. */
@@ -46,39 +47,84 @@ final class ClipFrames {
 
     /** Decodes as far as it goes. */
     static ClipFrames of(byte[] bytes) {
-        List<Frame> frames = new ArrayList<>();
+        Waiting waiting = new Waiting();
         boolean damaged = false;
-        Grid grid = new Grid(1, 1);
         try {
             FrameGrab grab =
                     FrameGrab.createFrameGrab(ByteBufferSeekableByteChannel.readFromByteBuffer(ByteBuffer.wrap(bytes)));
             for (PictureWithMetadata next = grab.getNativeFrameWithMetadata();
                     next != null;
                     next = grab.getNativeFrameWithMetadata()) {
-                Rect crop = crop(next.getPicture());
-                if (frames.isEmpty()) {
-                    grid = new Grid(crop.getWidth(), crop.getHeight());
-                }
-                frames.add(new Frame(Math.round(next.getTimestamp() * 1e9), grid.brightness(next.getPicture())));
+                waiting.add(Math.round(next.getTimestamp() * 1e9), next.getPicture());
             }
         } catch (IOException | JCodecException | RuntimeException e) {
             // The library meets damage in many ways; whatever came before is still good.
             damaged = true;
         }
-        return new ClipFrames(inOrder(frames), grid.columns, damaged);
+        waiting.finish();
+        return new ClipFrames(List.copyOf(waiting.frames), waiting.grid.columns, damaged);
     }
 
-    private static List<Frame> inOrder(List<Frame> frames) {
-        frames.sort(Comparator.comparingLong(frame -> frame.atNanos));
-        List<Frame> rising = new ArrayList<>();
-        long before = Long.MIN_VALUE;
-        for (Frame frame : frames) {
-            if (frame.atNanos > before) {
-                rising.add(frame);
-                before = frame.atNanos;
+    /** Pictures that wait for earlier ones, before they are laid under the grid. */
+    private static final class Waiting {
+        /** As many as the coding lets go ahead (H.264, Annex A: at most 16 frames are kept). */
+        private static final int MOST = 17;
+
+        private final PriorityQueue<Luma> pictures =
+                new PriorityQueue<>(Comparator.comparingLong((Luma each) -> each.atNanos));
+        private final List<Frame> frames = new ArrayList<>();
+        private Grid grid = new Grid(1, 1);
+        private Steadying steadying = new Steadying(1, 1);
+        private long beforeNanos = Long.MIN_VALUE;
+
+        void add(long atNanos, Picture picture) {
+            Luma luma = new Luma(atNanos, picture);
+            if (frames.isEmpty() && pictures.isEmpty()) {
+                grid = new Grid(luma.width, luma.height);
+                steadying = new Steadying(luma.width, luma.height);
+            }
+            if (luma.width == grid.width && luma.height == grid.height) {
+                pictures.add(luma);
+            }
+            if (pictures.size() > MOST) {
+                take();
             }
         }
-        return List.copyOf(rising);
+
+        void finish() {
+            while (!pictures.isEmpty()) {
+                take();
+            }
+        }
+
+        private void take() {
+            Luma next = pictures.remove();
+            if (next.atNanos > beforeNanos) {
+                beforeNanos = next.atNanos;
+                frames.add(new Frame(next.atNanos, grid.brightness(next.brightness, steadying.next(next.brightness))));
+            }
+        }
+    }
+
+    /** One picture without what is cut off at its rims. */
+    private static final class Luma {
+        final long atNanos;
+        final int width;
+        final int height;
+        /** Less 128, row by row. */
+        final byte[] brightness;
+
+        Luma(long atNanos, Picture picture) {
+            Rect crop = crop(picture);
+            this.atNanos = atNanos;
+            width = crop.getWidth();
+            height = crop.getHeight();
+            brightness = new byte[width * height];
+            for (int y = 0; y < height; y++) {
+                int from = (crop.getY() + y) * picture.getPlaneWidth(0) + crop.getX();
+                System.arraycopy(picture.getPlaneData(0), from, brightness, y * width, width);
+            }
+        }
     }
 
     private static Rect crop(Picture picture) {
@@ -102,29 +148,28 @@ final class ClipFrames {
             rows = (height + cell - 1) / cell;
         }
 
-        float[] brightness(Picture picture) {
-            Rect crop = crop(picture);
-            byte[] luma = picture.getPlaneData(0);
-            int stride = picture.getPlaneWidth(0);
+        float[] brightness(byte[] luma, Steadying.Shift shift) {
             float[] cells = new float[columns * rows];
             for (int i = 0; i < cells.length; i++) {
-                cells[i] = mean(luma, stride, crop, i % columns * cell, i / columns * cell);
+                cells[i] = mean(luma, i % columns * cell + shift.right(), i / columns * cell + shift.down());
             }
             return cells;
         }
 
-        private float mean(byte[] luma, int stride, Rect crop, int left, int top) {
-            int right = Math.min(left + cell, width);
-            int bottom = Math.min(top + cell, height);
+        /** Of the part that lies in the picture; at the rim, of what lies next to it. */
+        private float mean(byte[] luma, int left, int top) {
+            int fromX = Math.max(0, Math.min(width - 1, left));
+            int fromY = Math.max(0, Math.min(height - 1, top));
+            int toX = Math.max(fromX + 1, Math.min(left + cell, width));
+            int toY = Math.max(fromY + 1, Math.min(top + cell, height));
             long sum = 0;
-            for (int y = top; y < bottom; y++) {
-                int row = (crop.getY() + y) * stride + crop.getX();
-                for (int x = left; x < right; x++) {
-                    sum += luma[row + x];
+            for (int y = fromY; y < toY; y++) {
+                for (int x = fromX; x < toX; x++) {
+                    sum += luma[y * width + x];
                 }
             }
             // The library stores brightness less 128.
-            return 128 + (float) sum / ((right - left) * (bottom - top));
+            return 128 + (float) sum / ((toX - fromX) * (toY - fromY));
         }
     }
 }
