@@ -24,7 +24,7 @@ class ClipCaptureTest {
 
     @BeforeAll
     static void film() {
-        lamp = Clips.of(times(TRAIN.endNanos()), new Scene(TRAIN));
+        lamp = Clips.of(times(TRAIN.endNanos()), new Scene(TRAIN, 1));
         frames = ClipFrames.of(lamp);
     }
 
@@ -38,11 +38,15 @@ class ClipCaptureTest {
         return times;
     }
 
-    /** A dash with a lamp of 9 pixels, in a shaking hand, with noise, a window, someone walking by, slow exposure. */
-    private record Scene(PulseTrain train) implements Clips.Painter {
+    /**
+     * A dash with a lamp of 9 pixels, in a shaking hand, with noise, a window, someone walking by, slow exposure.
+     *
+     * @param unrest how much the hand shakes: 1 is up to three pixels
+     */
+    private record Scene(PulseTrain train, double unrest) implements Clips.Painter {
         @Override
         public int brightness(double second, int x, int y) {
-            int sway = (int) Math.round(2 * Math.sin(second * 5) + Math.sin(second * 11));
+            int sway = (int) Math.round(unrest * (2 * Math.sin(second * 5) + Math.sin(second * 11)));
             int px = x + sway;
             int py = y - sway;
             double exposure = 1 + 0.25 * Math.sin(second / 3);
@@ -76,6 +80,14 @@ class ClipCaptureTest {
     }
 
     @Test
+    void the_grid_moves_with_a_hand_that_shakes_by_more_than_two_cells() {
+        // Up to 18 of 160 pixels either way.
+        byte[] restless = Clips.of(times(TRAIN.endNanos()), new Scene(TRAIN, 6));
+        Pulses pulses = (Pulses) ClipCapture.of(restless);
+        assertThat(Trains.worstSeconds(TRAIN, pulses.train())).isLessThan(0.035);
+    }
+
+    @Test
     void the_spot_is_where_the_lamp_is() {
         BlinkingSpot.Found spot = BlinkingSpot.in(frames).orElseThrow();
         int columns = Clips.WIDTH / 8;
@@ -95,7 +107,7 @@ class ClipCaptureTest {
 
     @Test
     void a_scene_without_a_lamp_does_not_blink() {
-        byte[] still = Clips.of(times(5_000_000_000L), new Scene(PulseTrain.of(false, TRAIN.endNanos())));
+        byte[] still = Clips.of(times(5_000_000_000L), new Scene(PulseTrain.of(false, TRAIN.endNanos()), 1));
         assertThat(reason(still)).isEqualTo(Reason.NO_BLINKING);
     }
 
