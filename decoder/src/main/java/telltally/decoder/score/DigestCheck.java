@@ -13,11 +13,16 @@ public final class DigestCheck {
         for (SeedBlock block : set.blocks()) {
             String frozen = set.digests().sha256().get(block.number() - 1);
             if (!CaseDigest.of(set, block).equals(frozen)) {
-                lines.add("seed set " + set.id() + ", " + block
-                        + ": generated output changed: raise the generator version or undo"
-                        + " (where a lesson or a format was changed on purpose, draw the digests anew)");
+                lines.add("seed set " + set.id() + ", " + block + ": " + reason(set));
             }
         }
         return lines;
+    }
+
+    private static String reason(SeedSet set) {
+        return set.source() instanceof SeedSource.Recordings
+                ? "a frozen recording or its truth changed: undo (where it was changed on purpose, draw the digests anew)"
+                : "generated output changed: raise the generator version or undo"
+                        + " (where a lesson or a format was changed on purpose, draw the digests anew)";
     }
 }

@@ -24,10 +24,10 @@ import telltally.simulator.scenario.ScenarioReader;
 /** Every shipped seed set: are the recordings still what they were? A case that cannot be made fails its set. */
 class SeedSetsTest {
     private static final Path LESSONS = Path.of("..", "scenarios", "lessons");
-    private static final int FILES = 109;
+    private static final int FILES = 111;
 
-    /** Lessons by 20 seeds and stories by 10, plain messages, noise, sessions, long lists, decoys that last and others. */
-    private static final int CASES = 18 * 20 + 32 * 10 + 5 * 400 + 83 * 56 + 3 * 60 + 7 * 20 + 5 * 20 + 4 * 40;
+    /** Lessons by 20 seeds, stories by 10, plain messages, noise, sessions, long lists, decoys, recordings. */
+    private static final int CASES = 18 * 20 + 32 * 10 + 5 * 400 + 83 * 56 + 3 * 60 + 7 * 20 + 5 * 20 + 4 * 40 + 24;
 
     private static final int LEAST_OF_A_FORMAT = 3;
 
