@@ -37,7 +37,7 @@ class CardJsonTest {
 
     private static List<ScoreCard> samples() throws ProblemException {
         return List.of(
-                Cards.forgetful(Part.WHOLE, 2),
+                Cards.forgetful(),
                 Cards.forgetful(new Part(3, List.of(2)), 2),
                 Cards.run(Cards.order(Part.WHOLE, 2), new InProcess("brittle", Cards.Brittle::new)));
     }
@@ -55,7 +55,7 @@ class CardJsonTest {
     void the_schema_explains_every_field_that_is_written() throws ProblemException {
         JsonNode schema = JsonMapper.shared().readTree(SCHEMA.toString());
         assertThat(schema).isNotNull();
-        String text = CardJson.text(Cards.forgetful(Part.WHOLE, 2));
+        String text = CardJson.text(Cards.forgetful());
         // The schema allows no other names, so that a new one fails here until it is explained.
         String more = text.replaceFirst("\"decoder\":", "\"shoe_size\": 44, \"decoder\":");
         assertThat(SCHEMA.validate(more, InputFormat.JSON)).isNotEmpty();

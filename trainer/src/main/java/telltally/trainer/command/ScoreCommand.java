@@ -20,6 +20,7 @@ import telltally.decoder.card.CardReader;
 import telltally.decoder.card.Part;
 import telltally.decoder.card.ScoreCard;
 import telltally.decoder.card.compare.Comparison;
+import telltally.decoder.card.report.CardHtml;
 import telltally.decoder.card.report.CardText;
 import telltally.decoder.card.report.ComparisonText;
 import telltally.decoder.card.run.Extent;
@@ -28,6 +29,7 @@ import telltally.decoder.card.run.RunOrder;
 import telltally.decoder.card.run.ScoreRun;
 import telltally.decoder.score.Entrant;
 import telltally.decoder.score.Line;
+import telltally.decoder.score.Outcome;
 import telltally.decoder.score.SeedLibrary;
 import telltally.decoder.score.SeedLibrary.SeedFile;
 import telltally.decoder.score.SeedSet;
@@ -54,6 +56,9 @@ final class ScoreCommand implements Callable<Integer> {
 
     @ArgGroup(heading = "%nHow much of it:%n", validate = false)
     private Amount amount = new Amount();
+
+    @ArgGroup(heading = "%nOne case instead of a score:%n", validate = false)
+    private One one = new One();
 
     @ArgGroup(heading = "%nWhat comes of it:%n", validate = false)
     private Answers answers = new Answers();
@@ -121,12 +126,35 @@ final class ScoreCommand implements Callable<Integer> {
         private List<Path> merge = List.of();
     }
 
+    static final class One {
+        @Option(
+                names = "--seed",
+                paramLabel = "N",
+                description = "Shows the case of this seed: what was sent beside what was read. Needs --set.")
+        private @Nullable Long seed;
+
+        @Option(names = "--lesson", paramLabel = "ID", description = "Which of the set's lessons, if it has several.")
+        private @Nullable String lesson;
+
+        @Option(
+                names = "--out",
+                paramLabel = "DIR",
+                description = "Also writes the case as files: lamp, pin, truth, reading, timeline.")
+        private @Nullable Path out;
+    }
+
     static final class Answers {
         @Option(names = "--json", description = "The card as JSON instead of text.")
         private boolean json;
 
         @Option(names = "--save", paramLabel = "FILE", description = "Also writes the card's JSON into a file.")
         private @Nullable Path save;
+
+        @Option(
+                names = "--html",
+                paramLabel = "FILE",
+                description = "Also writes a page with curves and tables that opens from disk.")
+        private @Nullable Path html;
 
         @Option(
                 names = "--against",
@@ -144,6 +172,9 @@ final class ScoreCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
+        if (one.seed != null) {
+            return show(one.seed);
+        }
         Optional<ScoreCard> before = Optional.empty();
         if (answers.against != null) {
             before = Optional.of(CardReader.read(answers.against));
@@ -151,14 +182,34 @@ final class ScoreCommand implements Callable<Integer> {
         Scored scored = amount.merge.isEmpty() ? run() : new Scored(merged(), Optional.empty());
         ScoreCard card = scored.card();
         String json = CardJson.text(card);
+        Optional<Comparison> comparison = before.map(each -> Comparison.of(card, each));
         write(answers.save, json);
+        if (answers.html != null) {
+            write(answers.html, CardHtml.text(card, scored.times(), comparison));
+        }
         streams.out().print(answers.json ? json : CardText.text(card, scored.times()));
-        if (before.isPresent()) {
-            String text = ComparisonText.text(Comparison.of(card, before.get()), String.valueOf(answers.against));
+        if (comparison.isPresent()) {
+            String text = ComparisonText.text(comparison.get(), String.valueOf(answers.against));
             // JSON stays alone on its stream, so that another program can read it.
             (answers.json ? streams.err() : streams.out()).print(text);
         }
         return card.holds() ? ExitStatus.DONE : ExitStatus.FELL_SHORT;
+    }
+
+    private int show(long seed) throws ProblemException {
+        if (subject.sets.size() != 1) {
+            throw new ProblemException(Problem.of("--seed", "needs exactly one --set, whose case it is"));
+        }
+        Entrant entrant = entrant();
+        ScoreCase shown = ScoreCase.of(sets().get(0), seed, Optional.ofNullable(one.lesson));
+        for (Line line : lines()) {
+            Outcome outcome = shown.read(entrant, line, subject.toldFormat);
+            streams.out().print(shown.text(line, entrant.id(), outcome));
+            if (one.out != null) {
+                shown.write(one.out, line, outcome);
+            }
+        }
+        return ExitStatus.DONE;
     }
 
     private Scored run() throws ProblemException {

@@ -2,7 +2,12 @@ package telltally.trainer.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -122,6 +127,84 @@ class ScoreCommandTest {
     }
 
     @Nested
+    class One_case {
+        @Test
+        void is_shown_by_the_command_that_the_card_prints() {
+            CommandRun run = CommandRun.of(
+                    "score",
+                    "--decoder",
+                    "plain",
+                    "--set",
+                    "messages-clock-jitter-bounce",
+                    "--seed",
+                    "50227",
+                    "--line",
+                    "lamp");
+            assertThat(run.err()).isEmpty();
+            assertThat(run.status()).isZero();
+            assertThat(run.out())
+                    .startsWith("messages-clock-jitter-bounce, seed 50227, random message, on the lamp, read by plain")
+                    .contains("\n  sent  in pair-loop: codes 12\n");
+        }
+
+        @Test
+        void can_be_written_as_files_that_decode_reads() {
+            CommandRun run = CommandRun.of(
+                    "score",
+                    "--decoder",
+                    "plain",
+                    "--seeds",
+                    SEEDS,
+                    "--set",
+                    "lessons",
+                    "--seed",
+                    "3",
+                    "--lesson",
+                    "present-and-stored",
+                    "--out",
+                    folder.toString());
+            assertThat(run.status()).isZero();
+            assertThat(run.out()).contains("on the lamp").contains("on the pin").contains("all right");
+            assertThat(folder)
+                    .isDirectoryContaining("glob:**/truth.json")
+                    .isDirectoryContaining("glob:**/reading.json")
+                    .isDirectoryContaining("glob:**/timeline.svg");
+            CommandRun decoded = CommandRun.of("decode", file("lamp.csv"), "--format", "pair-even");
+            assertThat(decoded.status()).isZero();
+        }
+    }
+
+    @Test
+    void a_page_is_written_beside_the_card() throws IOException {
+        CommandRun run = score("--seeds", CLEAN, "--html", file("card.html"));
+        assertThat(run.status()).isZero();
+        assertThat(Files.readString(folder.resolve("card.html")))
+                .startsWith("<!DOCTYPE html>")
+                .contains("Score card of plain")
+                .endsWith("</html>\n");
+    }
+
+    @Test
+    void progress_is_one_line_that_is_taken_away_again() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        long[] now = {0};
+        Streams streams = new Streams(
+                InputStream.nullInputStream(),
+                new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                false,
+                true);
+        ScoreProgress progress = new ScoreProgress(streams, () -> now[0]);
+        progress.sessions(1, 400);
+        now[0] = 2_000_000_000;
+        progress.sessions(100, 400);
+        progress.end();
+        String line = "100 of 400 sessions, 25 %, about 7 s to go";
+        assertThat(err.toString(StandardCharsets.UTF_8))
+                .isEqualTo("\r" + line + "\r" + " ".repeat(line.length()) + "\r");
+    }
+
+    @Nested
     class What_cannot_be_done {
         private void refused(String expected, String... args) {
             CommandRun run = CommandRun.of(args);
@@ -142,6 +225,8 @@ class ScoreCommandTest {
             refused("--threads:1:1: is 0", "score", "--threads", "0", "--seeds", CLEAN);
             refused("--times:1:1: is -1", "score", "--times", "-1", "--seeds", CLEAN);
             refused("--sessions:1:1: and --times", "score", "--times", "2", "--sessions", "9", "--seeds", CLEAN);
+            refused("--seed:1:1: needs exactly one --set", "score", "--seed", "3");
+            refused("--lesson:1:1: is missing; expected one of", "score", "--set", "lessons", "--seed", "3");
             refused("no such file", "score", "--seeds", file("nowhere.json"));
             refused("holds no seed set", "score", "--seeds", folder.toString());
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import telltally.decoder.card.Calibration;
 import telltally.decoder.card.CardJson;
 import telltally.decoder.card.Counts;
@@ -15,7 +14,6 @@ import telltally.decoder.card.SetCard;
 import telltally.decoder.card.Tally;
 import telltally.decoder.card.run.ReadingTimes;
 import telltally.decoder.card.statistics.Decimals;
-import telltally.decoder.card.statistics.WilsonInterval;
 import telltally.decoder.score.Line;
 import telltally.decoder.score.Outcome.Failure;
 
@@ -68,10 +66,10 @@ public final class CardText {
             Counts counts = card.total(each).counts();
             table.row(List.of(
                     each.key(),
-                    percent(counts.sessionsRight(), counts.sessions()),
-                    interval(counts.sessionsRight(), counts.sessions()),
-                    percent(counts.listsRight(), counts.lists()),
-                    percent(counts.codesRight(), counts.codes()),
+                    Shares.percent(counts.sessionsRight(), counts.sessions()),
+                    Shares.interval(counts.sessionsRight(), counts.sessions()),
+                    Shares.percent(counts.listsRight(), counts.lists()),
+                    Shares.percent(counts.codesRight(), counts.codes()),
                     Decimals.grouped(counts.codesWrong()),
                     Decimals.grouped(counts.codesLost()),
                     Decimals.grouped(counts.codesInvented())));
@@ -80,30 +78,9 @@ public final class CardText {
     }
 
     private void verdict() {
-        if (!card.part().whole()) {
-            line("Floors are judged when all shards are merged.\n");
-            return;
-        }
-        List<String> shortfalls = new ArrayList<>();
-        boolean floors = false;
-        for (SetCard set : card.sets()) {
-            set.flaws().forEach(flaw -> shortfalls.add(set.title().id() + ": " + flaw.text()));
-            floors |= set.floors().isPresent();
-            for (LineCard each : set.lines()) {
-                set.shortfalls(each)
-                        .forEach(why -> shortfalls.add(
-                                set.title().id() + ", " + each.line().key() + ": " + why));
-            }
-        }
-        if (shortfalls.isEmpty()) {
-            line(
-                    floors
-                            ? "Holds every floor."
-                            : "No floors to hold: they stand for the sets' own seeds, format not told.");
-        } else {
-            line("Falls short:");
-            shortfalls.forEach(why -> line("  " + why));
-        }
+        List<String> shortfalls = Verdicts.shortfalls(card);
+        line(shortfalls.isEmpty() ? Verdicts.inOneLine(card) : "Falls short:");
+        shortfalls.forEach(why -> line("  " + why));
         line("");
     }
 
@@ -116,7 +93,7 @@ public final class CardText {
                 Counts counts = each.decoder().counts();
                 List<String> cells =
                         new ArrayList<>(List.of(set.title().id(), each.line().key()));
-                cells.addAll(figures(counts, each.plain(), each.told()));
+                cells.addAll(Shares.figures(counts, each.plain(), each.told()));
                 if (card.part().whole() && !set.shortfalls(each).isEmpty()) {
                     cells.add("below its floor");
                 }
@@ -130,44 +107,17 @@ public final class CardText {
         line("By format:");
         TextTable table = new TextTable(
                 2, "", "", "sessions", "lists", "95 % between", "plain", "told", "wrong", "lost", "invented");
-        byFormat()
+        Shares.byFormat(card)
                 .forEach((format, lines) -> lines.forEach((line, sum) -> {
                     List<String> cells = new ArrayList<>(List.of(format, line.key()));
-                    cells.addAll(figures(sum.decoder().counts(), sum.plain(), sum.told()));
+                    cells.addAll(Shares.figures(sum.decoder().counts(), sum.plain(), sum.told()));
                     table.row(cells);
                 }));
         text.append(table.text("  ")).append('\n');
     }
 
-    private Map<String, Map<Line, FormatCard>> byFormat() {
-        Map<String, Map<Line, FormatCard>> formats = new TreeMap<>();
-        for (SetCard set : card.sets()) {
-            for (LineCard each : set.lines()) {
-                for (FormatCard format : each.formats()) {
-                    formats.computeIfAbsent(format.format(), id -> new TreeMap<>())
-                            .merge(each.line(), format, FormatCard::plus);
-                }
-            }
-        }
-        return formats;
-    }
-
-    private static List<String> figures(Counts counts, Optional<Counts> plain, Optional<Counts> told) {
-        return List.of(
-                Decimals.grouped(counts.sessions()),
-                percent(counts.listsRight(), counts.lists()),
-                interval(counts.listsRight(), counts.lists()),
-                plain.map(each -> percent(each.listsRight(), each.lists())).orElse("-"),
-                told.map(each -> percent(each.listsRight(), each.lists())).orElse("-"),
-                Decimals.grouped(counts.codesWrong()),
-                Decimals.grouped(counts.codesLost()),
-                Decimals.grouped(counts.codesInvented()));
-    }
-
     private void calibration() {
-        Calibration all = card.lines().stream()
-                .map(each -> card.total(each).calibration())
-                .reduce(Calibration.NOTHING, Calibration::plus);
+        Calibration all = Shares.everything(card).calibration();
         if (all.codes() == 0) {
             return;
         }
@@ -176,9 +126,9 @@ public final class CardText {
         for (Calibration.Bin bin : all.bins()) {
             if (bin.codes() > 0) {
                 table.row(List.of(
-                        percent(bin.millionths(), bin.codes() * Calibration.MILLION),
-                        percent(bin.right(), bin.codes()),
-                        interval(bin.right(), bin.codes()),
+                        Shares.percent(bin.millionths(), bin.codes() * Calibration.MILLION),
+                        Shares.percent(bin.right(), bin.codes()),
+                        Shares.interval(bin.right(), bin.codes()),
                         Decimals.grouped(bin.codes())));
             }
         }
@@ -188,7 +138,7 @@ public final class CardText {
 
     private void confusion() {
         TextTable table = new TextTable(2, "sent in", "taken for", "sessions");
-        byFormat().values().forEach(lines -> {
+        Shares.byFormat(card).values().forEach(lines -> {
             FormatCard both = lines.values().stream().reduce(FormatCard::plus).orElseThrow();
             both.decoder().readAs().forEach((as, count) -> {
                 if (!both.rightly(as)) {
@@ -204,7 +154,7 @@ public final class CardText {
 
     private void failures() {
         TextTable table = new TextTable(1, "", "sessions");
-        Tally all = card.lines().stream().map(card::total).reduce(Tally.NOTHING, Tally::plus);
+        Tally all = Shares.everything(card);
         for (Map.Entry<Failure, Long> each : all.failures().entrySet()) {
             table.row(List.of(CardJson.word(each.getKey()).replace('-', ' '), Decimals.grouped(each.getValue())));
         }
@@ -225,17 +175,5 @@ public final class CardText {
             line("    " + each.answer());
             line("    " + each.command(card));
         }
-    }
-
-    private static String percent(long part, long all) {
-        return all == 0 ? "-" : Decimals.percent(part, all);
-    }
-
-    private static String interval(long right, long all) {
-        if (all == 0) {
-            return "-";
-        }
-        WilsonInterval between = WilsonInterval.of(right, all);
-        return Decimals.percent(between.low()) + " to " + Decimals.percent(between.high());
     }
 }

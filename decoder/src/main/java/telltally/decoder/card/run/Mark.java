@@ -27,13 +27,13 @@ import telltally.simulator.recording.Truth;
  * @param readAs the format it was taken for
  * @param claims the codes that were given a probability
  */
-record Mark(
+public record Mark(
         Counts counts, String readAs, Optional<Failure> failure, List<Claim> claims, Map<Segment, List<String>> read) {
     /** @param millionths the probability that the decoder gave it */
-    record Claim(long millionths, boolean right) {}
+    public record Claim(long millionths, boolean right) {}
 
     /** @param probabilities whether the decoder's mean anything */
-    static Mark of(Truth truth, Outcome outcome, boolean probabilities) {
+    public static Mark of(Truth truth, Outcome outcome, boolean probabilities) {
         if (outcome instanceof Outcome.Read read) {
             return of(truth, read.reading(), probabilities);
         }
@@ -99,7 +99,7 @@ record Mark(
         return group.kind() == GroupKind.CODE || group.kind() == GroupKind.BALANCE;
     }
 
-    boolean right() {
+    public boolean right() {
         return counts.sessionsRight() == 1;
     }
 
@@ -109,7 +109,7 @@ record Mark(
     }
 
     /** Such as {@code present 34 42, stored 11}. */
-    static String text(Map<Segment, List<String>> codes) {
+    public static String text(Map<Segment, List<String>> codes) {
         return codes.isEmpty() ? "nothing" : listed(codes);
     }
 

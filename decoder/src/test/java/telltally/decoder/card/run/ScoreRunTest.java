@@ -27,7 +27,7 @@ class ScoreRunTest {
     @Test
     void the_card_is_the_same_to_the_byte_with_any_number_of_threads_and_shards() throws ProblemException {
         String one = CardJson.text(Cards.forgetful(Part.WHOLE, 1));
-        assertThat(CardJson.text(Cards.forgetful(Part.WHOLE, 2))).isEqualTo(one);
+        assertThat(CardJson.text(Cards.forgetful())).isEqualTo(one); // two threads
         ScoreCard first = Cards.forgetful(new Part(3, List.of(1)), 1);
         ScoreCard second = Cards.forgetful(new Part(3, List.of(2)), 2);
         ScoreCard third = Cards.forgetful(new Part(3, List.of(3)), 1);
@@ -37,7 +37,7 @@ class ScoreRunTest {
 
     @Test
     void what_a_decoder_loses_is_counted_and_its_worst_cases_are_kept() throws ProblemException {
-        ScoreCard card = Cards.forgetful(Part.WHOLE, 2);
+        ScoreCard card = Cards.forgetful();
         for (Line line : Line.values()) {
             Counts counts = card.total(line).counts();
             assertThat(counts.sessions()).isEqualTo(120);
@@ -57,7 +57,7 @@ class ScoreRunTest {
 
     @Test
     void floor_and_ceiling_read_the_same_sessions() throws ProblemException {
-        assertThat(Cards.lines(Cards.forgetful(Part.WHOLE, 2))).allSatisfy(line -> {
+        assertThat(Cards.lines(Cards.forgetful())).allSatisfy(line -> {
             assertThat(line.plain().orElseThrow().codes())
                     .isEqualTo(line.decoder().counts().codes());
             assertThat(line.told().orElseThrow().sessions()).isEqualTo(60);
@@ -132,7 +132,7 @@ class ScoreRunTest {
         assertThat(card.holds()).isFalse();
         assertThat(Cards.run(own, new InProcess("plain", PlainDecoder::new)).holds())
                 .isTrue();
-        assertThat(Cards.forgetful(Part.WHOLE, 2).holds()).isTrue();
+        assertThat(Cards.forgetful().holds()).isTrue();
     }
 
     @Test
