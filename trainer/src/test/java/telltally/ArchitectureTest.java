@@ -52,14 +52,15 @@ class ArchitectureTest {
             decoder.testkit.junit : simulator.document decoder.score decoder.testkit
             decoder.testkit.jqwik : simulator.chance simulator.format decoder.testkit
             trainer.text         :
+            trainer.settings     : simulator.scenario
             trainer.lesson       : simulator simulator.* decoder.reading trainer.text
             trainer.drill        : simulator simulator.* decoder.reading trainer.text trainer.lesson
             trainer.mastery      : simulator.chance trainer.drill
             trainer.trial        : simulator.chance trainer.drill trainer.mastery
             trainer.logbook      : simulator simulator.format simulator.recording trainer.lesson trainer.drill trainer.mastery
             trainer.playback     : simulator.signal simulator.trace simulator.channel
-            trainer.screen       : simulator simulator.* decoder.reading trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback
-            trainer.view         : simulator simulator.* decoder.reading trainer.text trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback trainer.screen
+            trainer.screen       : simulator simulator.* decoder.reading trainer.text trainer.settings trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback
+            trainer.view         : simulator simulator.* decoder.reading trainer.text trainer.settings trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback trainer.screen
             trainer.command      : simulator simulator.* decoder.* trainer.*
             """);
 

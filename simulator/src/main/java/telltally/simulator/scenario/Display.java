@@ -3,6 +3,8 @@ package telltally.simulator.scenario;
 /** How the learner perceives the flashes of a lesson, unless they choose otherwise. */
 public enum Display {
     LAMP("lamp"),
+    /** A light-emitting diode: at once at full light. */
+    LED("led"),
     SOUNDER("sounder"),
     LAMP_AND_SOUNDER("lamp-and-sounder"),
     /** A lamp from battery positive to the self-test output, where the dash lamp does not work. */

@@ -139,7 +139,7 @@ class ScenarioReaderTest {
                         "a display that is none",
                         "\"task\"",
                         "\"shown_by\": \"bell\", \"task\"",
-                        "6:15: /shown_by: is \"bell\"; expected \"lamp\" or \"sounder\" or \"lamp-and-sounder\""
+                        "6:15: /shown_by: is \"bell\"; expected \"lamp\" or \"led\" or \"sounder\" or \"lamp-and-sounder\""
                                 + " or \"test-light\" or \"meter\""));
     }
 

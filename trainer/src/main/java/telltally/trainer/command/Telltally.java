@@ -25,11 +25,21 @@ public final class Telltally {
     /** Runs one command; what {@link #main} does without leaving the process. */
     static int run(Streams streams, String... args) {
         try {
-            int status = commandLine(streams).execute(args);
+            int status = args.length == 0 ? window(streams) : commandLine(streams).execute(args);
             streams.out().flush();
             return status;
         } catch (Throwable fault) { // whatever it is, it must not look like a result
             return fault(streams, fault);
+        }
+    }
+
+    /** What no arguments mean, without the machinery for arguments: it takes longer to load than the window. */
+    private static int window(Streams streams) {
+        try {
+            return new TrainerCommand(streams).call();
+        } catch (ProblemException failure) {
+            streams.problems(failure.problems());
+            return ExitStatus.BAD_INPUT;
         }
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -14,8 +15,12 @@ import telltally.decoder.lattice.LatticeDecoder;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.settings.Overridden;
+import telltally.trainer.settings.Settings;
+import telltally.trainer.settings.SettingsFile;
+import telltally.trainer.settings.SettingsStore;
 import telltally.trainer.text.Texts;
-import telltally.trainer.view.TrainerSettings;
+import telltally.trainer.view.Opening;
 import telltally.trainer.view.TrainerWindow;
 
 /** What happens where no command is named: the window, or the drill where there is no display for one. */
@@ -44,14 +49,17 @@ final class TrainerCommand implements Callable<Integer> {
     @Option(
             names = "--text-scale",
             paramLabel = "X",
-            description = "Size of all text, 0.75 to 3 (default: ${DEFAULT-VALUE}).")
-    private double textScale = TrainerSettings.usualTextScale();
+            description = "Size of all text, 0.75 to 3 (default: as set in the window).")
+    private @Nullable Double textScale;
 
     @Option(
             names = "--language",
             paramLabel = "en|de",
-            description = "Language of the window (default: that of the system, or English).")
+            description = "Language of the window (default: as set in the window, else that of the system).")
     private @Nullable String language;
+
+    @Option(names = "--data", paramLabel = "DIR", description = "Where settings are kept.")
+    private @Nullable Path data;
 
     @Option(
             names = "--seed",
@@ -65,7 +73,7 @@ final class TrainerCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ProblemException {
-        TrainerSettings settings = settings();
+        Opening opening = opening();
         Optional<String> obstacle = Display.start();
         if (obstacle.isPresent()) {
             streams.line(
@@ -73,36 +81,49 @@ final class TrainerCommand implements Callable<Integer> {
             return DrillCommand.insteadOfTheWindow(streams, lessons, lesson, seed)
                     .call();
         }
-        TrainerWindow.open(settings, new LatticeDecoder());
+        TrainerWindow.open(opening, new LatticeDecoder());
         Display.stop();
         return ExitStatus.DONE;
     }
 
-    private Locale language() throws ProblemException {
+    private Optional<Locale> language() throws ProblemException {
         if (language == null) {
-            return Locale.getDefault();
+            return Optional.empty();
         }
         List<String> known = Texts.LANGUAGES.stream().map(Locale::getLanguage).toList();
         if (!known.contains(language)) {
             throw new ProblemException(Problem.of(
                     "--language", "is " + Problem.quoted(language) + "; expected " + String.join(" or ", known)));
         }
-        return Locale.forLanguageTag(language);
+        return Optional.of(Locale.forLanguageTag(language));
     }
 
-    private TrainerSettings settings() throws ProblemException {
-        if (lessons != null && !Files.isDirectory(lessons)) {
-            throw new ProblemException(
-                    Problem.of(lessons.toString(), "is no folder; a folder with lessons was expected"));
+    private OptionalInt textPercent() throws ProblemException {
+        if (textScale == null) {
+            return OptionalInt.empty();
         }
         if (!(textScale >= SMALLEST_TEXT && textScale <= LARGEST_TEXT)) {
             throw new ProblemException(Problem.of("--text-scale", "is " + textScale + "; expected 0.75 to 3"));
+        }
+        return OptionalInt.of((int) Math.round(textScale * 100));
+    }
+
+    private SettingsStore settings() throws ProblemException {
+        SettingsStore kept = data == null
+                ? SettingsStore.forgetful(Settings.usual())
+                : new SettingsFile(data.resolve(SettingsFile.NAME));
+        return new Overridden(kept, language(), textPercent());
+    }
+
+    private Opening opening() throws ProblemException {
+        if (lessons != null && !Files.isDirectory(lessons)) {
+            throw new ProblemException(
+                    Problem.of(lessons.toString(), "is no folder; a folder with lessons was expected"));
         }
         if (lesson != null) {
             DrillCommand.byId(lesson, LessonShelf.of(Optional.ofNullable(lessons)), "");
         }
         OptionalLong chosen = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
-        return new TrainerSettings(
-                Optional.ofNullable(lessons), Optional.ofNullable(lesson), textScale, language(), chosen);
+        return new Opening(Optional.ofNullable(lessons), Optional.ofNullable(lesson), settings(), chosen);
     }
 }

@@ -6,36 +6,42 @@ import telltally.simulator.signal.Interval;
 import telltally.simulator.signal.PulseTrain;
 
 /**
- * A stretch of a pulse train played against a clock that somebody else reads. Every frame shows the share of the time
- * since the frame before during which the train was lit. So the lamp cannot drift, no change is seen before its time,
- * and one late frame makes one flash late, not all that follow.
+ * A stretch of a pulse train played against a clock that somebody else reads. Every frame shows the mean of what the
+ * display showed since the frame before. So it cannot drift, no change is seen before its time, and one late frame makes
+ * one flash late, not all that follow. How late is told of the train that drives the display. A frame allocates nothing.
  */
 public final class Playback {
     private final PulseTrain pulses;
+    private final DisplaySignal display;
     private final long fromNanos;
     private final long toNanos;
     private final List<ShownFlash> shown = new ArrayList<>();
     private long positionNanos;
-    private double brightness;
+    private double level;
     private int nextFlash;
     private long litSinceNanos = -1;
     private long worstLateNanos;
     private boolean lagged;
 
+    /** The whole train, on a display that follows at once. */
     public Playback(PulseTrain pulses) {
-        this(pulses, 0, pulses.endNanos());
+        this(pulses, 0, pulses.endNanos(), new Instrument.Diode().showing(pulses));
     }
 
-    /** @throws IllegalArgumentException if the stretch has no length or does not lie within the train */
-    public Playback(PulseTrain pulses, long fromNanos, long toNanos) {
+    /**
+     * @param display what is shown of the train
+     * @throws IllegalArgumentException if the stretch has no length or does not lie within the train
+     */
+    public Playback(PulseTrain pulses, long fromNanos, long toNanos, DisplaySignal display) {
         if (fromNanos < 0 || toNanos <= fromNanos || toNanos > pulses.endNanos()) {
             throw new IllegalArgumentException("no stretch of the train: " + fromNanos + " to " + toNanos + " ns");
         }
         this.pulses = pulses;
+        this.display = display;
         this.fromNanos = fromNanos;
         this.toNanos = toNanos;
         this.positionNanos = fromNanos;
-        this.brightness = pulses.litAt(fromNanos) ? 1 : 0;
+        this.level = display.mean(fromNanos, fromNanos + 1);
         while (nextFlash < pulses.intervals().size() && flash(nextFlash).endNanos() <= fromNanos) {
             nextFlash++;
         }
@@ -47,17 +53,17 @@ public final class Playback {
         if (nowNanos == positionNanos) {
             return;
         }
-        brightness = (double) pulses.litNanosBetween(positionNanos, nowNanos) / (nowNanos - positionNanos);
+        level = display.mean(positionNanos, nowNanos);
         positionNanos = nowNanos;
         noteFlashes();
         if (ended()) {
-            brightness = 0;
+            level = 0;
         }
     }
 
-    /** How bright this frame is, from 0 to 1. */
-    public double brightness() {
-        return brightness;
+    /** What the display shows in this frame: light or deflection. */
+    public double level() {
+        return level;
     }
 
     /** How far the train has been played, in nanoseconds of the train. */
@@ -97,7 +103,7 @@ public final class Playback {
             }
             boolean goneNow = interval.endNanos() < positionNanos;
             if (interval.lit()) {
-                note(new ShownFlash(interval, litSinceNanos, goneNow ? positionNanos : interval.endNanos()), goneNow);
+                note(interval, goneNow);
             }
             if (!goneNow) {
                 return;
@@ -107,15 +113,16 @@ public final class Playback {
         }
     }
 
-    private void note(ShownFlash flash, boolean gone) {
+    private void note(Interval flash, boolean gone) {
         // The stretch may begin within a flash: what was lit before it could be shown is not late.
-        if (flash.planned().startNanos() < fromNanos) {
+        if (flash.startNanos() < fromNanos) {
             return;
         }
-        worstLateNanos = Math.max(worstLateNanos, flash.worstLateNanos());
-        lagged |= flash.lagged();
+        long lateNanos = Math.max(litSinceNanos - flash.startNanos(), gone ? positionNanos - flash.endNanos() : 0);
+        worstLateNanos = Math.max(worstLateNanos, lateNanos);
+        lagged |= ShownFlash.lagged(lateNanos, flash);
         if (gone) {
-            shown.add(flash);
+            shown.add(new ShownFlash(flash, litSinceNanos, positionNanos));
         }
     }
 

@@ -21,6 +21,10 @@ public record ShownFlash(Interval planned, long shownNanos, long goneNanos) {
 
     /** Whether it lagged by more than a tenth of its length: then counting it was not a fair task. */
     public boolean lagged() {
-        return worstLateNanos() > planned.lengthNanos() / 10;
+        return lagged(worstLateNanos(), planned);
+    }
+
+    static boolean lagged(long lateNanos, Interval planned) {
+        return lateNanos > planned.lengthNanos() / 10;
     }
 }

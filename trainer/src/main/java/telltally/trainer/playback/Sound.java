@@ -11,7 +11,7 @@ public interface Sound extends AutoCloseable {
      *
      * @param positionNanos tells where in the train the clock is; may be asked from any thread
      */
-    void play(PulseTrain pulses, LongSupplier positionNanos);
+    void play(PulseTrain pulses, Voice voice, LongSupplier positionNanos);
 
     void stop();
 

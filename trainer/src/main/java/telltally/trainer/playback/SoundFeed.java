@@ -18,8 +18,8 @@ final class SoundFeed {
     private boolean begun;
     private long worstOffNanos;
 
-    SoundFeed(PulseTrain pulses) {
-        this.tone = new Tone(pulses);
+    SoundFeed(PulseTrain pulses, Voice voice) {
+        this.tone = new Tone(pulses, voice);
     }
 
     /**

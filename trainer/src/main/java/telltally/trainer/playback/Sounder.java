@@ -34,9 +34,9 @@ public final class Sounder implements Sound {
     }
 
     @Override
-    public void play(PulseTrain pulses, LongSupplier positionNanos) {
+    public void play(PulseTrain pulses, Voice voice, LongSupplier positionNanos) {
         worstOffNanos = 0;
-        playing = new Playing(new SoundFeed(pulses), positionNanos);
+        playing = new Playing(new SoundFeed(pulses, voice), positionNanos);
     }
 
     @Override

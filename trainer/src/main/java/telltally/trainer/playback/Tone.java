@@ -8,18 +8,16 @@ import telltally.simulator.signal.PulseTrain;
  */
 final class Tone {
     static final int SAMPLE_RATE = 44_100;
-    static final int HERTZ = 660;
-
-    /** Loud enough over a workshop radio, quiet enough for headphones. */
-    private static final double LOUDNESS = 0.4;
 
     private static final int RAMP_SAMPLES = SAMPLE_RATE * 5 / 1000;
 
     private final PulseTrain pulses;
+    private final Voice voice;
     private int swell;
 
-    Tone(PulseTrain pulses) {
+    Tone(PulseTrain pulses, Voice voice) {
         this.pulses = pulses;
+        this.voice = voice;
     }
 
     /** One sample, from -32768 to 32767, for an instant of the train; call for one after the other. */
@@ -29,9 +27,9 @@ final class Tone {
         if (swell == 0) {
             return 0;
         }
-        double turns = (double) atNanos * HERTZ / 1e9;
+        double turns = (double) atNanos * voice.hertz() / 1e9;
         double wave = StrictMath.sin(2 * StrictMath.PI * (turns - StrictMath.floor(turns)));
-        return (short) StrictMath.round(Short.MAX_VALUE * LOUDNESS * swell / RAMP_SAMPLES * wave);
+        return (short) StrictMath.round(Short.MAX_VALUE * voice.loudness() * swell / RAMP_SAMPLES * wave);
     }
 
     boolean silent() {

@@ -2,10 +2,12 @@ package telltally.trainer.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import telltally.simulator.scenario.Display;
 import telltally.trainer.lesson.Lesson;
+import telltally.trainer.screen.NoticeScreen.Choice;
 
 /** What the learner is told before a lesson. */
 public final class BriefingScreen implements Screen {
@@ -16,11 +18,7 @@ public final class BriefingScreen implements Screen {
     BriefingScreen(Trainer trainer, Lesson lesson, Display agreed) {
         this.trainer = trainer;
         this.lesson = lesson;
-        // A lesson may ask for the sounder; no lesson may bring back a lamp that the learner turned down.
-        Display asked = standsIn(lesson.scenario().display())
-                ? Display.LAMP
-                : lesson.scenario().display();
-        this.shownBy = new SimpleObjectProperty<>(agreed == Display.LAMP ? asked : agreed);
+        this.shownBy = new SimpleObjectProperty<>(begin(lesson.scenario().display(), agreed));
         openSound();
         shownBy.addListener((property, before, after) -> openSound());
     }
@@ -38,14 +36,9 @@ public final class BriefingScreen implements Screen {
         return lesson.scenario().task();
     }
 
-    /** How codes are sent and shown, in one line. */
+    /** How codes are sent, in one line. */
     public String signal() {
-        String key = switch (lesson.scenario().display()) {
-            case METER -> "briefing.signal-meter";
-            case TEST_LIGHT -> "briefing.signal-test-light";
-            default -> "briefing.signal";
-        };
-        return trainer.texts().of(key, lesson.scenario().format().title());
+        return trainer.texts().of("briefing.signal", lesson.scenario().format().title());
     }
 
     public List<String> cautions() {
@@ -54,7 +47,15 @@ public final class BriefingScreen implements Screen {
                 .toList();
     }
 
-    /** Lamp, sounder or both; may be changed here. */
+    /** Every way of showing, by name. */
+    public List<Choice> choices() {
+        DisplayNames names = new DisplayNames(trainer.texts());
+        return Stream.of(Display.values())
+                .map(each -> new Choice(each, names.of(each), ""))
+                .toList();
+    }
+
+    /** One of the choices; may be changed here. */
     public ObjectProperty<Display> shownByProperty() {
         return shownBy;
     }
@@ -68,9 +69,10 @@ public final class BriefingScreen implements Screen {
         trainer.lessons(Optional.of(lesson.scenario()));
     }
 
-    /** There is one lamp on this bench; it blinks where a test light would and where a needle would sweep. */
-    private static boolean standsIn(Display display) {
-        return display == Display.TEST_LIGHT || display == Display.METER;
+    /** A lesson may ask for something else than usual; none may bring back a lamp that the learner turned down. */
+    private static Display begin(Display asked, Display agreed) {
+        boolean lampAgreed = agreed == Display.LAMP || agreed == Display.LED || agreed == Display.TEST_LIGHT;
+        return lampAgreed && asked != Display.LAMP ? asked : agreed;
     }
 
     private void openSound() {

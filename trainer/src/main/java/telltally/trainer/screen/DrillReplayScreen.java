@@ -66,7 +66,7 @@ public final class DrillReplayScreen implements Screen {
                 .orElse(0L);
         long toNanos = only.map(group -> Math.min(endNanos, slower(group.endNanos(), at) + AROUND_NANOS))
                 .orElse(endNanos);
-        return new Player(trainer, pulses, fromNanos, toNanos, from.from().display());
+        return new Player(trainer, pulses, fromNanos, toNanos, from.from().display(), Instruments.of(drill));
     }
 
     private static long slower(long nanos, Pace at) {
@@ -86,10 +86,6 @@ public final class DrillReplayScreen implements Screen {
 
     public ObjectProperty<Pace> paceProperty() {
         return pace;
-    }
-
-    public DrillScreen shownAs() {
-        return from.from();
     }
 
     /** The flashes of the current digit so far; empty before the first. */

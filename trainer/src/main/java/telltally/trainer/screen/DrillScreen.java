@@ -70,7 +70,7 @@ public final class DrillScreen implements Screen {
         this.agreed = agreed;
         this.shownBy = shownBy(drill, agreed);
         this.way = way;
-        this.player = new Player(trainer, drill.pulses(), 0, drill.lampNanos(), shownBy);
+        this.player = new Player(trainer, drill.pulses(), 0, drill.lampNanos(), shownBy, Instruments.of(drill));
         this.input = input();
         means.addListener((property, before, after) -> openSheet());
         openSheet();
@@ -124,10 +124,6 @@ public final class DrillScreen implements Screen {
 
     public Player player() {
         return player;
-    }
-
-    public boolean lampShown() {
-        return Trainer.seen(shownBy);
     }
 
     public DrillInput answerInput() {

@@ -63,6 +63,10 @@ public final class LessonsScreen implements Screen {
         }
     }
 
+    public void openSettings() {
+        trainer.openSettings();
+    }
+
     @Override
     public void back() {
         trainer.notice();

@@ -4,15 +4,19 @@ import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import telltally.simulator.scenario.Display;
-import telltally.trainer.text.Texts;
 
 /** What has to be read before the first flash, and the choice of how flashes are to be perceived. */
 public final class NoticeScreen implements Screen {
-    private final Trainer trainer;
-    private final ObjectProperty<Display> choice = new SimpleObjectProperty<>(Display.LAMP);
+    private static final List<Display> OFFERED =
+            List.of(Display.LAMP, Display.SOUNDER, Display.LAMP_AND_SOUNDER, Display.METER);
 
-    NoticeScreen(Trainer trainer) {
+    private final Trainer trainer;
+    private final ObjectProperty<Display> choice;
+
+    /** @param begin the choice to begin with; where the list lacks it, the lamp */
+    NoticeScreen(Trainer trainer, Display begin) {
         this.trainer = trainer;
+        this.choice = new SimpleObjectProperty<>(OFFERED.contains(begin) ? begin : Display.LAMP);
     }
 
     /** A way to perceive flashes, with what there is to know about it. */
@@ -32,14 +36,10 @@ public final class NoticeScreen implements Screen {
     }
 
     public List<Choice> choices() {
-        Texts texts = trainer.texts();
-        return List.of(
-                new Choice(Display.LAMP, texts.of("display.lamp"), texts.of("notice.lamp")),
-                new Choice(Display.SOUNDER, texts.of("display.sounder"), texts.of("notice.sounder")),
-                new Choice(
-                        Display.LAMP_AND_SOUNDER,
-                        texts.of("display.lamp-and-sounder"),
-                        texts.of("notice.lamp-and-sounder")));
+        DisplayNames names = new DisplayNames(trainer.texts());
+        return OFFERED.stream()
+                .map(each -> new Choice(each, names.of(each), trainer.texts().of("notice.by-" + each.key())))
+                .toList();
     }
 
     public ObjectProperty<Display> choiceProperty() {
@@ -48,6 +48,10 @@ public final class NoticeScreen implements Screen {
 
     public void goOn() {
         trainer.agree(choice.get());
+    }
+
+    public void openSettings() {
+        trainer.openSettings();
     }
 
     /** There is nothing before the first screen. */

@@ -21,7 +21,13 @@ public final class PlayScreen implements Screen {
         this.trainer = trainer;
         this.lesson = lesson;
         this.shownBy = shownBy;
-        this.player = new Player(trainer, lesson.pulses(), 0, lesson.pulses().endNanos(), shownBy);
+        this.player = new Player(
+                trainer,
+                lesson.pulses(),
+                0,
+                lesson.pulses().endNanos(),
+                shownBy,
+                Instruments.of(lesson));
         this.sheet = new WorkSheet(trainer.texts(), lesson.scenario().format(), lesson.segments());
     }
 
@@ -40,11 +46,6 @@ public final class PlayScreen implements Screen {
 
     public WorkSheet sheet() {
         return sheet;
-    }
-
-    /** Whether anything is to be seen, or only heard. */
-    public boolean lampShown() {
-        return Trainer.seen(shownBy);
     }
 
     /** Where the run stands, without giving anything away. */

@@ -7,9 +7,12 @@ import javafx.beans.property.ReadOnlyDoubleWrapper;
 import org.jspecify.annotations.Nullable;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.signal.PulseTrain;
+import telltally.trainer.playback.DisplaySignal;
 import telltally.trainer.playback.FlashRate;
 import telltally.trainer.playback.Playback;
 import telltally.trainer.playback.Sound;
+import telltally.trainer.playback.Voice;
+import telltally.trainer.settings.Settings;
 import telltally.trainer.text.Texts;
 
 /** Plays a stretch of a train to eye and ear by one clock. The first frame starts it. */
@@ -26,29 +29,56 @@ public final class Player {
     private final boolean seen;
     private final @Nullable Sound sound;
     private final LongSupplier clockNanos;
+    private final Display shownBy;
+    private final Settings settings;
+    private final DisplaySignal display;
     private final Texts texts;
-    private final ReadOnlyDoubleWrapper brightness = new ReadOnlyDoubleWrapper();
+    private final ReadOnlyDoubleWrapper level = new ReadOnlyDoubleWrapper();
     private Playback playback;
     private long startedNanos = NOT_STARTED;
     private long beganNanos;
     private long pausedNanos = NOT_STARTED;
 
     Player(Trainer trainer, PulseTrain pulses, long fromNanos, long toNanos, Display shownBy) {
+        this(trainer, pulses, fromNanos, toNanos, shownBy, Instruments.usual());
+    }
+
+    /** @param instruments where they are not as usual: a weak battery, a lazy needle */
+    Player(
+            Trainer trainer,
+            PulseTrain pulses,
+            long fromNanos,
+            long toNanos,
+            Display shownBy,
+            Instruments instruments) {
         this.pulses = pulses;
         this.fromNanos = fromNanos;
         this.toNanos = toNanos;
-        this.mayFlash = FlashRate.mayFlash(pulses);
+        this.mayFlash = shownBy == Display.METER || FlashRate.mayFlash(pulses);
         this.seen = Trainer.seen(shownBy);
         this.sound = Trainer.heard(shownBy) ? trainer.sound() : null;
         this.clockNanos = trainer.clockNanos();
         this.texts = trainer.texts();
-        this.playback = new Playback(pulses, fromNanos, toNanos);
+        this.shownBy = shownBy;
+        this.settings = trainer.settings();
+        this.display = instruments.of(shownBy).showing(pulses);
+        this.playback = new Playback(pulses, fromNanos, toNanos, display);
         this.beganNanos = fromNanos;
     }
 
-    /** How bright the lamp is, from 0 to 1; dark where the lesson is for the ear alone. */
-    public ReadOnlyDoubleProperty brightnessProperty() {
-        return brightness.getReadOnlyProperty();
+    /** How it is perceived. */
+    public Display shownBy() {
+        return shownBy;
+    }
+
+    /** Size, brightness and ground of what is seen. */
+    public Settings settings() {
+        return settings;
+    }
+
+    /** How bright the lamp is or how far the needle has swung, from 0 to 1; 0 for the ear alone. */
+    public ReadOnlyDoubleProperty levelProperty() {
+        return level.getReadOnlyProperty();
     }
 
     public boolean ended() {
@@ -62,7 +92,7 @@ public final class Player {
 
     void restart() {
         stop();
-        playback = new Playback(pulses, fromNanos, toNanos);
+        playback = new Playback(pulses, fromNanos, toNanos, display);
         beganNanos = fromNanos;
         startedNanos = NOT_STARTED;
         pausedNanos = NOT_STARTED;
@@ -90,7 +120,7 @@ public final class Player {
     void goBack(long nanos, long nowNanos) {
         stop();
         beganNanos = Math.max(fromNanos, Math.min(playback.positionNanos() - nanos, toNanos - 1));
-        playback = new Playback(pulses, beganNanos, toNanos);
+        playback = new Playback(pulses, beganNanos, toNanos, display);
         pausedNanos = NOT_STARTED;
         start(nowNanos);
     }
@@ -104,14 +134,14 @@ public final class Player {
         }
         boolean before = playback.ended();
         playback.advanceTo(nowNanos - startedNanos);
-        brightness.set(seen ? light() : 0);
+        level.set(seen ? level() : 0);
         if (playback.ended() && !before) {
             stop();
         }
     }
 
     void stop() {
-        brightness.set(0);
+        level.set(0);
         if (sound != null) {
             sound.stop();
         }
@@ -140,12 +170,16 @@ public final class Player {
     private void start(long nowNanos) {
         startedNanos = nowNanos;
         if (sound != null) {
-            sound.play(pulses, () -> clockNanos.getAsLong() - nowNanos + beganNanos);
+            sound.play(pulses, voice(), () -> clockNanos.getAsLong() - nowNanos + beganNanos);
         }
     }
 
-    private double light() {
-        return mayFlash ? playback.brightness() : playback.ended() ? 0 : DIM;
+    private double level() {
+        return mayFlash ? playback.level() : playback.ended() ? 0 : DIM;
+    }
+
+    private Voice voice() {
+        return new Voice(settings.pitch().hertz(), settings.loudnessPercent() / 100.0);
     }
 
     private long shortestFlashNanos() {

@@ -36,7 +36,8 @@ public final class ReplayScreen implements Screen {
                 .orElse(0L);
         long toNanos = only.map(group -> Math.min(endNanos, group.endNanos() + AROUND_NANOS))
                 .orElse(endNanos);
-        this.player = new Player(trainer, lesson.pulses(), fromNanos, toNanos, from.shownBy());
+        this.player = new Player(
+                trainer, lesson.pulses(), fromNanos, toNanos, from.shownBy(), Instruments.of(lesson));
         tell();
     }
 
@@ -48,10 +49,6 @@ public final class ReplayScreen implements Screen {
 
     public Player player() {
         return player;
-    }
-
-    public boolean lampShown() {
-        return Trainer.seen(from.shownBy());
     }
 
     /** The flashes of the current digit so far; empty before the first. */

@@ -10,7 +10,9 @@ public sealed interface Screen
                 ReplayScreen,
                 DrillScreen,
                 DrillMarkedScreen,
-                DrillReplayScreen {
+                DrillReplayScreen,
+
+                SettingsScreen {
     /** What stands at the head of the window. */
     String title();
 

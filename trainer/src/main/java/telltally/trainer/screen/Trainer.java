@@ -1,5 +1,6 @@
 package telltally.trainer.screen;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -14,33 +15,45 @@ import telltally.trainer.lesson.AnswerSheet;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
+import telltally.trainer.settings.Settings;
+import telltally.trainer.settings.SettingsStore;
 import telltally.trainer.text.Texts;
 
 /** The way from screen to screen. */
 public final class Trainer implements AutoCloseable {
     /**
-     * What lies outside the program: the time, chance, sound and the language of whoever uses it.
+     * What lies outside the program: the time, chance, sound, and what the learner has chosen before.
      *
      * @param tapReader says what codes were tapped
      */
     public record Surroundings(
-            LongSupplier clockNanos, LongSupplier seeds, Supplier<Sound> sound, Texts texts, Decoder tapReader) {}
+            LongSupplier clockNanos,
+            LongSupplier seeds,
+            Supplier<Sound> sound,
+            SettingsStore settings,
+            Decoder tapReader) {}
 
-    private final LessonShelf shelf;
+    private final Supplier<LessonShelf> shelf;
     private final Surroundings surroundings;
     private final Optional<String> startLesson;
     private final ReadOnlyObjectWrapper<Screen> screen;
+    private final ReadOnlyObjectWrapper<Settings> settings;
     private Texts texts;
-    private Display agreed = Display.LAMP;
+    private Display agreed;
     private @Nullable Sound sound;
 
-    /** @param startLesson the id of the lesson to begin with, once the notice has been read */
-    public Trainer(LessonShelf shelf, Surroundings surroundings, Optional<String> startLesson) {
+    /**
+     * @param shelf waits for the lessons where they are not read yet; asked from the notice on
+     * @param startLesson the id of the lesson to begin with, once the notice has been read
+     */
+    public Trainer(Supplier<LessonShelf> shelf, Surroundings surroundings, Optional<String> startLesson) {
         this.shelf = shelf;
         this.surroundings = surroundings;
-        this.texts = surroundings.texts();
+        this.settings = new ReadOnlyObjectWrapper<>(surroundings.settings().load());
+        this.texts = texts(settings());
+        this.agreed = settings().shownBy();
         this.startLesson = startLesson;
-        this.screen = new ReadOnlyObjectWrapper<>(new NoticeScreen(this));
+        this.screen = new ReadOnlyObjectWrapper<>(new NoticeScreen(this, agreed));
     }
 
     public ReadOnlyObjectProperty<Screen> screenProperty() {
@@ -54,6 +67,15 @@ public final class Trainer implements AutoCloseable {
     /** What screens and pages say. */
     public Texts texts() {
         return texts;
+    }
+
+    /** What the learner has chosen; follows every change. */
+    public ReadOnlyObjectProperty<Settings> settingsProperty() {
+        return settings.getReadOnlyProperty();
+    }
+
+    public Settings settings() {
+        return settings.get();
     }
 
     /** Passes a frame on to the screen that is shown. */
@@ -71,22 +93,23 @@ public final class Trainer implements AutoCloseable {
 
     void agree(Display display) {
         agreed = display;
-        Optional<Scenario> first = startLesson.flatMap(shelf::find);
+        Optional<Scenario> first = startLesson.flatMap(id -> shelf.get().find(id));
         if (first.isPresent()) {
             briefing(first.get());
         } else {
-            show(new LessonsScreen(this, shelf, startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
+            show(new LessonsScreen(
+                    this, shelf.get(), startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
         }
     }
 
     void notice() {
-        show(new NoticeScreen(this));
+        show(new NoticeScreen(this, agreed));
     }
 
     void lessons(Optional<Scenario> last) {
-        int index = last.map(scenario -> Math.max(0, LessonsScreen.indexOf(shelf, scenario)))
+        int index = last.map(scenario -> Math.max(0, LessonsScreen.indexOf(shelf.get(), scenario)))
                 .orElse(0);
-        show(new LessonsScreen(this, shelf, Optional.empty(), index));
+        show(new LessonsScreen(this, shelf.get(), Optional.empty(), index));
     }
 
     void briefing(Scenario scenario) {
@@ -108,6 +131,23 @@ public final class Trainer implements AutoCloseable {
 
     void replay(MarkingScreen from, Optional<SentGroup> only) {
         show(new ReplayScreen(this, from, only));
+    }
+
+    /** Opens the settings; from there the way leads back to the present screen. */
+    void openSettings() {
+        show(new SettingsScreen(this, screen()));
+    }
+
+    /** Takes new settings up and keeps them. */
+    void change(Settings chosen) {
+        surroundings.settings().save(chosen);
+        agreed = chosen.shownBy() == settings().shownBy() ? agreed : chosen.shownBy();
+        texts = texts(chosen);
+        settings.set(chosen);
+    }
+
+    private static Texts texts(Settings chosen) {
+        return Texts.in(chosen.language().orElse(Locale.getDefault()));
     }
 
     void show(Screen next) {

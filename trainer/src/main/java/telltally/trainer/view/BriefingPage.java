@@ -1,11 +1,8 @@
 package telltally.trainer.view;
 
-import java.util.List;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import telltally.simulator.scenario.Display;
 import telltally.trainer.screen.BriefingScreen;
-import telltally.trainer.screen.NoticeScreen.Choice;
 import telltally.trainer.text.Texts;
 
 /** What is told before a lesson. */
@@ -23,12 +20,7 @@ final class BriefingPage extends Page {
         VBox cautions = new VBox(Text.of(texts.of("briefing.cautions"), "small-label"));
         cautions.getStyleClass().addAll("panel", "cautions");
         screen.cautions().forEach(text -> cautions.getChildren().add(Text.of(text, "caution")));
-        DisplayChoice shownBy = new DisplayChoice(
-                screen.shownByProperty(),
-                List.of(
-                        new Choice(Display.LAMP, texts.of("display.lamp"), ""),
-                        new Choice(Display.SOUNDER, texts.of("display.sounder"), ""),
-                        new Choice(Display.LAMP_AND_SOUNDER, texts.of("display.lamp-and-sounder"), "")));
+        DisplayChoice shownBy = new DisplayChoice(screen.shownByProperty(), screen.choices());
         VBox told = new VBox(task, panel);
         told.getStyleClass().add("told");
         VBox.setVgrow(panel, Priority.ALWAYS);

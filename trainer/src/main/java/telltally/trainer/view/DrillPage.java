@@ -25,8 +25,7 @@ final class DrillPage extends Page {
         this.screen = screen;
         this.texts = texts;
         answer = new PushButton(texts.of("drill.answer"), screen::answer).styled("primary");
-        stayInSight(new LampPlate(
-                screen.player().brightnessProperty(), screen.lampShown(), screen.captionProperty(), texts));
+        stayInSight(new SignalPlate(screen.player(), screen.captionProperty(), texts));
         Label asked = shownWhileSaid("asked");
         asked.textProperty().bind(screen.askedProperty());
         Label remark = shownWhileSaid("remark");

@@ -57,9 +57,8 @@ final class DrillReplayPage extends Page {
 
     private void mountDisplay() {
         place.getChildren()
-                .setAll(new LampPlate(
-                        screen.playerProperty().get().brightnessProperty(),
-                        screen.shownAs().lampShown(),
+                .setAll(new SignalPlate(
+                        screen.playerProperty().get(),
                         new SimpleStringProperty(texts.of("replay.count-along")),
                         texts));
     }

@@ -26,7 +26,9 @@ final class LessonsPage extends Page {
             rows.add(row);
             add(row);
         }
-        addFoot(new PushButton(texts.of("lessons.notice-again"), screen::back));
+        addFoot(
+                new PushButton(texts.of("lessons.settings"), screen::openSettings),
+                new PushButton(texts.of("lessons.notice-again"), screen::back));
         addHint(texts.of("lessons.hint"));
     }
 

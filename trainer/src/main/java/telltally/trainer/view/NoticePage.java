@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import telltally.trainer.screen.NoticeScreen;
+import telltally.trainer.settings.LampSize;
 import telltally.trainer.text.Texts;
 
 /** The notice before the first flash. */
@@ -19,7 +20,7 @@ final class NoticePage extends Page {
         words.getStyleClass().add("notice-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         screen.paragraphs().forEach(text -> words.getChildren().add(Text.of(text, "reading")));
-        HBox panel = new HBox(new Lamp(new SimpleDoubleProperty(0), texts.of("display.signal-lamp")), words);
+        HBox panel = new HBox(new Lamp(new SimpleDoubleProperty(0), LampSize.LARGE.widthPx(), texts.of("display.signal-lamp")), words);
         panel.getStyleClass().addAll("panel", "notice");
         choice = new DisplayChoice(screen.choiceProperty(), screen.choices());
         choice.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
@@ -29,7 +30,9 @@ final class NoticePage extends Page {
             }
         });
         add(panel, Text.of(texts.of("notice.question"), "section"), choice);
-        addFoot(new PushButton(texts.of("notice.go-on"), screen::goOn).styled("primary"));
+        addFoot(
+                new PushButton(texts.of("notice.go-on"), screen::goOn).styled("primary"),
+                new PushButton(texts.of("notice.settings"), screen::openSettings));
         addHint(texts.of("notice.hint"));
     }
 

@@ -14,9 +14,7 @@ final class PlayPage extends Page {
         super(screen.title());
         PushButton mark = new PushButton(texts.of("play.mark"), screen::mark).styled("primary");
         paper = new SheetPaper(screen.sheet(), texts, mark::requestFocus);
-        LampPlate plate = new LampPlate(
-                screen.player().brightnessProperty(), screen.lampShown(), screen.captionProperty(), texts);
-        stayInSight(plate);
+        stayInSight(new SignalPlate(screen.player(), screen.captionProperty(), texts));
         screen.sheet().columns().forEach(column -> {
             column.codes().addListener((Observable change) -> revealLater(paper.active()));
             column.typingProperty().addListener(change -> revealLater(paper.active()));

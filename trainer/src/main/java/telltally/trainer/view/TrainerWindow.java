@@ -14,27 +14,19 @@ import javafx.stage.WindowEvent;
 import telltally.decoder.reading.Decoder;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sounder;
-import telltally.trainer.screen.BriefingScreen;
-import telltally.trainer.screen.DrillMarkedScreen;
-import telltally.trainer.screen.DrillReplayScreen;
-import telltally.trainer.screen.DrillScreen;
-import telltally.trainer.screen.LessonsScreen;
-import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.NoticeScreen;
-import telltally.trainer.screen.PlayScreen;
-import telltally.trainer.screen.ReplayScreen;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.Trainer;
-import telltally.trainer.text.Texts;
+import telltally.trainer.settings.Settings;
 
 /** The one window of the trainer, and the door to it. */
 public final class TrainerWindow {
-    private static final double WIDTH = 1280;
+    static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
     private static final double TEXT_PX = 17;
 
     /** From here on what is large already grows no further, or nothing else would find room. */
-    private static final double LARGE_TEXT = 1.5;
+    private static final int LARGE_TEXT_PERCENT = 150;
 
     private final Stage stage;
     private final Trainer trainer;
@@ -47,25 +39,34 @@ public final class TrainerWindow {
         }
     };
 
-    /** @param clockNanos the clock that the trainer itself was given */
-    TrainerWindow(Stage stage, Trainer trainer, LongSupplier clockNanos, double textScale) {
+    /**
+     * @param stage may show a first sight of the trainer already
+     * @param clockNanos the clock that the trainer itself was given
+     */
+    TrainerWindow(Stage stage, Trainer trainer, LongSupplier clockNanos) {
         this.stage = stage;
         this.trainer = trainer;
         this.clockNanos = clockNanos;
         root.getStyleClass().add("bench");
-        root.setStyle("-fx-font-size: " + TEXT_PX * textScale + "px;");
-        if (textScale >= LARGE_TEXT) {
-            root.getStyleClass().add("large-text");
+        dress(trainer.settings());
+        Scene scene = stage.getScene();
+        if (scene == null) {
+            scene = new Scene(root, WIDTH, HEIGHT);
+            stage.setScene(scene);
+        } else {
+            scene.setRoot(root);
         }
-        Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().add(styleSheet());
         scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
-        stage.setScene(scene);
         stage.setTitle("Telltally");
         stage.setMinWidth(WIDTH / 2);
         stage.setMinHeight(HEIGHT / 2);
         stage.setOnHidden(event -> close());
         trainer.screenProperty().addListener((property, before, after) -> turnTo(after));
+        trainer.settingsProperty().addListener((property, before, after) -> {
+            dress(after);
+            turnTo(trainer.screen());
+        });
         turnTo(trainer.screen());
     }
 
@@ -76,24 +77,33 @@ public final class TrainerWindow {
      * @param tapReader says what codes were tapped
      * @throws java.util.concurrent.CompletionException with the cause if the window cannot be made
      */
-    public static void open(TrainerSettings settings, Decoder tapReader) {
-        LessonShelf shelf = LessonShelf.of(settings.lessonsFolder());
-        LongSupplier seeds = () -> settings.seed().orElseGet(System::nanoTime);
-        Trainer.Surroundings surroundings = new Trainer.Surroundings(
-                System::nanoTime, seeds, Sounder::new, Texts.in(settings.language()), tapReader);
+    public static void open(Opening opening, Decoder tapReader) {
+        Lazily<LessonShelf> shelf = new Lazily<>(() -> LessonShelf.of(opening.lessonsFolder()));
+        LongSupplier seeds = () -> opening.seed().orElseGet(System::nanoTime);
+        Trainer.Surroundings surroundings =
+                new Trainer.Surroundings(System::nanoTime, seeds, Sounder::new, opening.settings(), tapReader);
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Platform.runLater(() -> {
-            try {
-                Trainer trainer = new Trainer(shelf, surroundings, settings.startLesson());
+            trying(closed, () -> {
+                Trainer trainer = new Trainer(shelf, surroundings, opening.startLesson());
                 Stage stage = new Stage();
-                TrainerWindow window = new TrainerWindow(stage, trainer, System::nanoTime, settings.textScale());
                 stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, event -> closed.complete(true));
-                window.show();
-            } catch (RuntimeException e) {
-                closed.completeExceptionally(e);
-            }
+                firstSight(stage, trainer);
+                afterFirstFrame(() -> {
+                    trying(closed, () -> new TrainerWindow(stage, trainer, System::nanoTime).show());
+                    shelf.begin();
+                });
+            });
         });
         closed.join();
+    }
+
+    private static void trying(CompletableFuture<Boolean> closed, Runnable work) {
+        try {
+            work.run();
+        } catch (RuntimeException e) {
+            closed.completeExceptionally(e);
+        }
     }
 
     void show() {
@@ -119,6 +129,43 @@ public final class TrainerWindow {
                 .toExternalForm();
     }
 
+    private static void firstSight(Stage stage, Trainer trainer) {
+        Settings settings = trainer.settings();
+        FirstSight sight = new FirstSight(
+                (NoticeScreen) trainer.screen(), Colours.of(settings.theme()), textPx(settings), WIDTH);
+        stage.setScene(new Scene(sight, WIDTH, HEIGHT));
+        stage.setTitle("Telltally");
+        stage.show();
+    }
+
+    /** A frame is on its way to the display when the next one begins. */
+    private static void afterFirstFrame(Runnable then) {
+        new AnimationTimer() {
+            private boolean first = true;
+
+            @Override
+            public void handle(long now) {
+                if (!first) {
+                    stop();
+                    then.run();
+                }
+                first = false;
+            }
+        }.start();
+    }
+
+    private static double textPx(Settings settings) {
+        return TEXT_PX * settings.textPercent() / 100;
+    }
+
+    private void dress(Settings settings) {
+        root.setStyle(Colours.of(settings.theme()).style() + "-fx-font-size: " + textPx(settings) + "px;");
+        root.getStyleClass().remove("large-text");
+        if (settings.textPercent() >= LARGE_TEXT_PERCENT) {
+            root.getStyleClass().add("large-text");
+        }
+    }
+
     private void close() {
         frames.stop();
         trainer.close();
@@ -132,40 +179,11 @@ public final class TrainerWindow {
     }
 
     private void turnTo(Screen screen) {
-        Page page = page(screen);
+        Page page = Pages.of(screen, trainer.texts());
         root.getChildren().setAll(page);
         // What scrolls joins the window only when its style has been applied, and cannot take the keyboard before.
         root.applyCss();
         root.layout();
         page.opened();
-    }
-
-    private Page page(Screen screen) {
-        Texts texts = trainer.texts();
-        if (screen instanceof NoticeScreen notice) {
-            return new NoticePage(notice, texts);
-        }
-        if (screen instanceof LessonsScreen lessons) {
-            return new LessonsPage(lessons, texts);
-        }
-        if (screen instanceof BriefingScreen briefing) {
-            return new BriefingPage(briefing, texts);
-        }
-        if (screen instanceof PlayScreen play) {
-            return new PlayPage(play, texts);
-        }
-        if (screen instanceof MarkingScreen marking) {
-            return new MarkingPage(marking, texts);
-        }
-        if (screen instanceof DrillScreen drill) {
-            return new DrillPage(drill, texts);
-        }
-        if (screen instanceof DrillMarkedScreen marked) {
-            return new DrillMarkedPage(marked, texts);
-        }
-        if (screen instanceof DrillReplayScreen replay) {
-            return new DrillReplayPage(replay, texts);
-        }
-        return new ReplayPage((ReplayScreen) screen, texts);
     }
 }

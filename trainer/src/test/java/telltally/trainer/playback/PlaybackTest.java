@@ -68,7 +68,7 @@ class PlaybackTest {
         frames(hertz).forEach(nanos -> {
             long from = playback.positionNanos();
             playback.advanceTo(nanos);
-            light.add(playback.brightness() * (playback.positionNanos() - from));
+            light.add(playback.level() * (playback.positionNanos() - from));
         });
 
         double litNanos = light.stream().mapToDouble(Double::doubleValue).sum();
@@ -79,13 +79,13 @@ class PlaybackTest {
     void a_frame_is_as_bright_as_the_share_of_it_that_was_lit() {
         Playback playback = new Playback(pulses);
         playback.advanceTo(395 * MILLISECOND);
-        assertThat(playback.brightness()).isZero();
+        assertThat(playback.level()).isZero();
         playback.advanceTo(415 * MILLISECOND);
-        assertThat(playback.brightness()).isCloseTo(0.75, within(EXACT));
+        assertThat(playback.level()).isCloseTo(0.75, within(EXACT));
         playback.advanceTo(435 * MILLISECOND);
-        assertThat(playback.brightness()).isCloseTo(1, within(EXACT));
+        assertThat(playback.level()).isCloseTo(1, within(EXACT));
         playback.advanceTo(435 * MILLISECOND);
-        assertThat(playback.brightness()).as("the same frame once more").isCloseTo(1, within(EXACT));
+        assertThat(playback.level()).as("the same frame once more").isCloseTo(1, within(EXACT));
     }
 
     @Nested
@@ -134,13 +134,13 @@ class PlaybackTest {
     class A_stretch {
         @Test
         void plays_what_lies_in_it_and_ends_dark() {
-            Playback playback = new Playback(pulses, 10_000 * MILLISECOND, 13_600 * MILLISECOND);
+            Playback playback = stretch(pulses, 10_000 * MILLISECOND, 13_600 * MILLISECOND);
             for (int frame = 0; frame < 300; frame++) {
                 playback.advanceTo(16 * MILLISECOND * frame);
             }
 
             assertThat(playback.ended()).isTrue();
-            assertThat(playback.brightness()).isZero();
+            assertThat(playback.level()).isZero();
             assertThat(playback.positionNanos()).isEqualTo(13_600 * MILLISECOND);
             assertThat(playback.shown())
                     .extracting(flash -> flash.planned().startNanos() / MILLISECOND)
@@ -149,17 +149,17 @@ class PlaybackTest {
 
         @Test
         void that_begins_within_a_flash_is_not_late_by_it() {
-            Playback playback = new Playback(pulses, 10_600 * MILLISECOND, 13_000 * MILLISECOND);
+            Playback playback = stretch(pulses, 10_600 * MILLISECOND, 13_000 * MILLISECOND);
             playback.advanceTo(16 * MILLISECOND);
 
-            assertThat(playback.brightness()).isEqualTo(1);
+            assertThat(playback.level()).isEqualTo(1);
             assertThat(playback.worstLateNanos()).isZero();
         }
 
         @Test
         void outside_the_train_is_refused() {
-            assertThatThrownBy(() -> new Playback(pulses, 5, 5)).isInstanceOf(IllegalArgumentException.class);
-            assertThatThrownBy(() -> new Playback(pulses, 0, pulses.endNanos() + 1))
+            assertThatThrownBy(() -> stretch(pulses, 5, 5)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> stretch(pulses, 0, pulses.endNanos() + 1))
                     .isInstanceOf(IllegalArgumentException.class);
         }
     }
@@ -171,5 +171,9 @@ class PlaybackTest {
         playback.advanceTo(300 * MILLISECOND);
 
         assertThat(playback.positionNanos()).isEqualTo(500 * MILLISECOND);
+    }
+
+    private static Playback stretch(PulseTrain pulses, long fromNanos, long toNanos) {
+        return new Playback(pulses, fromNanos, toNanos, new Instrument.Diode().showing(pulses));
     }
 }

@@ -21,7 +21,7 @@ class SounderTest {
 
     /** What a line would have played of the whole train, if its clock ran fast by this factor. */
     private short[] heard(double cardSpeed) {
-        SoundFeed feed = new SoundFeed(pulses);
+        SoundFeed feed = new SoundFeed(pulses, Voice.usual());
         int chunks = (int) (pulses.endNanos() / (10 * MILLISECOND));
         ByteBuffer all =
                 ByteBuffer.allocate(chunks * 2 * SoundFeed.CHUNK_SAMPLES).order(ByteOrder.LITTLE_ENDIAN);
@@ -63,7 +63,7 @@ class SounderTest {
             crossings += heard[i - 1] < 0 && heard[i] >= 0 ? 1 : 0;
         }
         // A quarter of a second of whole periods; a period may be cut at either end.
-        assertThat(crossings).isBetween(Tone.HERTZ / 4 - 1, Tone.HERTZ / 4 + 1);
+        assertThat(crossings).isBetween(Voice.usual().hertz() / 4 - 1, Voice.usual().hertz() / 4 + 1);
     }
 
     @Test
@@ -75,14 +75,14 @@ class SounderTest {
         }
         // The steepest step of a full sine of this frequency and loudness, and the swell of one sample.
         double full = 0.4 * Short.MAX_VALUE;
-        double sine = full * 2 * Math.PI * Tone.HERTZ / Tone.SAMPLE_RATE;
+        double sine = full * 2 * Math.PI * Voice.usual().hertz() / Tone.SAMPLE_RATE;
         assertThat(steepest).isLessThanOrEqualTo((int) (sine + full / 220 + 2));
     }
 
     @Test
     void a_sound_card_with_another_clock_is_mended_in_silence() {
         // Half a percent off is far more than any real card; over 3 s it would add up to 17 ms.
-        SoundFeed feed = new SoundFeed(pulses);
+        SoundFeed feed = new SoundFeed(pulses, Voice.usual());
         for (int chunk = 0; chunk < 340; chunk++) {
             feed.next((long) (10 * MILLISECOND * chunk * 1.005), 0);
         }
@@ -91,7 +91,7 @@ class SounderTest {
 
     @Test
     void a_stall_while_it_sounds_is_noted() {
-        SoundFeed feed = new SoundFeed(pulses);
+        SoundFeed feed = new SoundFeed(pulses, Voice.usual());
         for (int chunk = 0; chunk < 60; chunk++) {
             feed.next(10 * MILLISECOND * chunk, 0);
         }
@@ -112,7 +112,7 @@ class SounderTest {
                     throw new LineUnavailableException("busy");
                 })) {
             try (Sounder sounder = new Sounder(opener)) {
-                sounder.play(pulses, () -> 0);
+                sounder.play(pulses, Voice.usual(), () -> 0);
                 sounder.awaitEnd();
                 assertThat(sounder.trouble()).isPresent();
             }
@@ -145,7 +145,7 @@ class SounderTest {
             byte[] first = written.poll(5, TimeUnit.SECONDS);
             assertThat(first).containsOnly(0);
 
-            sounder.play(pulses, () -> 500 * MILLISECOND);
+            sounder.play(pulses, Voice.usual(), () -> 500 * MILLISECOND);
             boolean heard = false;
             for (int chunk = 0; chunk < 20 && !heard; chunk++) {
                 byte[] next = written.poll(5, TimeUnit.SECONDS);

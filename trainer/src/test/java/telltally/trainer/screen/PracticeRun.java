@@ -14,7 +14,9 @@ import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.LessonShelf.Entry;
 import telltally.trainer.lesson.SampleLessons;
 import telltally.trainer.playback.Sound;
-import telltally.trainer.text.Texts;
+import telltally.trainer.playback.Voice;
+import telltally.trainer.settings.Settings;
+import telltally.trainer.settings.SettingsStore;
 
 /** A trainer without a window: frames come when the test says so, sound goes to a list. */
 final class PracticeRun {
@@ -34,9 +36,9 @@ final class PracticeRun {
                     soundsOpened++;
                     return sound;
                 },
-                Texts.in(Locale.ENGLISH),
+                SettingsStore.forgetful(Settings.usual().withLanguage(Optional.of(Locale.ENGLISH))),
                 new PlainDecoder());
-        trainer = new Trainer(shelf, surroundings, startLesson);
+        trainer = new Trainer(() -> shelf, surroundings, startLesson);
     }
 
     static PracticeRun usual() {
@@ -85,7 +87,7 @@ final class PracticeRun {
         LongSupplier positionNanos = () -> -1;
 
         @Override
-        public void play(PulseTrain pulses, LongSupplier position) {
+        public void play(PulseTrain pulses, Voice voice, LongSupplier position) {
             calls.add("play");
             positionNanos = position;
         }

@@ -31,7 +31,7 @@ class TrainerTest {
         assertThat(run.at(NoticeScreen.class).paragraphs().get(0)).contains("photosensitive epilepsy");
         assertThat(run.at(NoticeScreen.class).choices())
                 .extracting("display")
-                .containsExactly(Display.LAMP, Display.SOUNDER, Display.LAMP_AND_SOUNDER);
+                .containsExactly(Display.LAMP, Display.SOUNDER, Display.LAMP_AND_SOUNDER, Display.METER);
     }
 
     @Test
@@ -106,17 +106,29 @@ class TrainerTest {
     }
 
     @Test
-    void the_lamp_stands_in_for_test_light_and_meter() {
-        for (Display display : List.of(Display.TEST_LIGHT, Display.METER)) {
-            PracticeRun stood = PracticeRun.of(shownBy(display));
-            stood.at(NoticeScreen.class).goOn();
-            stood.at(LessonsScreen.class).open(0);
+    void a_lesson_for_another_display_is_shown_on_it_where_a_lamp_was_agreed_to() {
+        for (Display display : List.of(Display.TEST_LIGHT, Display.METER, Display.LED)) {
+            PracticeRun asked = PracticeRun.of(shownBy(display));
+            asked.at(NoticeScreen.class).goOn();
+            asked.at(LessonsScreen.class).open(0);
 
-            BriefingScreen briefing = stood.at(BriefingScreen.class);
-            assertThat(briefing.shownByProperty().get()).isEqualTo(Display.LAMP);
-            assertThat(briefing.signal()).contains("The lamp of this window stands for the");
-            assertThat(stood.soundsOpened()).isZero();
+            BriefingScreen briefing = asked.at(BriefingScreen.class);
+            assertThat(briefing.shownByProperty().get()).isEqualTo(display);
+            assertThat(briefing.choices()).extracting("display").containsExactly((Object[]) Display.values());
+            briefing.start();
+            assertThat(asked.at(PlayScreen.class).player().shownBy()).isEqualTo(display);
+            assertThat(asked.soundsOpened()).isZero();
         }
+    }
+
+    @Test
+    void a_needle_that_was_agreed_to_is_never_turned_into_something_that_flashes() {
+        PracticeRun needle = PracticeRun.of(shownBy(Display.TEST_LIGHT));
+        needle.at(NoticeScreen.class).choiceProperty().set(Display.METER);
+        needle.at(NoticeScreen.class).goOn();
+        needle.at(LessonsScreen.class).open(0);
+
+        assertThat(needle.at(BriefingScreen.class).shownByProperty().get()).isEqualTo(Display.METER);
     }
 
     @Test

@@ -17,6 +17,7 @@ import telltally.trainer.drill.Level;
 import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.screen.DrillScreen;
+import telltally.trainer.settings.Settings;
 
 /**
  * Writes a picture of a drill of every skill while it runs and after a wrong answer, of tapping along and of a code shown
@@ -54,7 +55,9 @@ public final class DrillPictures {
     }
 
     private static void walk(Path folder, int scale, Locale language) {
-        try (OpenWindow window = new OpenWindow(LessonShelf.of(Optional.empty()), scale, language)) {
+        try (OpenWindow window = new OpenWindow(
+                LessonShelf.of(Optional.empty()),
+                Settings.usual().withLanguage(Optional.of(language)).withTextPercent(100 * scale))) {
             DrillPictures pictures = new DrillPictures(folder, scale == 1 ? "" : "-text-" + scale, window);
             for (Skill skill : Skill.values()) {
                 pictures.skill(skill);

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.LongSupplier;
@@ -31,7 +30,7 @@ import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.Trainer;
-import telltally.trainer.text.Texts;
+import telltally.trainer.settings.SettingsStore;
 
 /**
  * Plays a lesson of at least ten minutes in the real window, in real time, and prints how late its flashes came, whether
@@ -83,10 +82,10 @@ public final class OnsetMeasure {
             return lastFrameNanos;
         };
         Trainer trainer = new Trainer(
-                shelf,
-                new Trainer.Surroundings(clock, () -> 1, Sounder::new, Texts.in(Locale.ENGLISH), new PlainDecoder()),
+                () -> shelf,
+                new Trainer.Surroundings(clock, () -> 1, Sounder::new, SettingsStore.forgetful(OpenWindow.english()), new PlainDecoder()),
                 Optional.empty());
-        TrainerWindow window = new TrainerWindow(new Stage(), trainer, clock, 1);
+        TrainerWindow window = new TrainerWindow(new Stage(), trainer, clock);
         window.show();
         return window;
     }
@@ -136,7 +135,7 @@ public final class OnsetMeasure {
     /** Runs after each layout, right before the picture goes to the renderer. */
     private void look(PlayScreen screen, CountDownLatch ended) {
         long beganNanos = lastFrameNanos - screen.player().playback().positionNanos();
-        boolean lit = screen.player().brightnessProperty().get() > 0;
+        boolean lit = screen.player().levelProperty().get() > 0;
         if (lit && !wasLit) {
             drawnNanos.add(System.nanoTime() - beganNanos);
         }

@@ -16,9 +16,11 @@ import telltally.trainer.drill.Drill;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
 import telltally.trainer.screen.DrillDoor;
+import telltally.trainer.playback.Voice;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.Trainer;
-import telltally.trainer.text.Texts;
+import telltally.trainer.settings.Settings;
+import telltally.trainer.settings.SettingsStore;
 
 /** A real window with a clock that moves only when it is told to, so that minutes pass in no time and no frame is late. */
 final class OpenWindow implements AutoCloseable {
@@ -28,16 +30,17 @@ final class OpenWindow implements AutoCloseable {
     private final TrainerWindow window;
     private final Robot robot;
 
+    /** In English, with text as large as is said. */
     OpenWindow(LessonShelf shelf, double textScale) {
-        this(shelf, textScale, Locale.ENGLISH);
+        this(shelf, english().withTextPercent((int) (textScale * 100)));
     }
 
-    OpenWindow(LessonShelf shelf, double textScale, Locale language) {
+    OpenWindow(LessonShelf shelf, Settings settings) {
         window = Toolkit.fx(() -> {
-            Trainer.Surroundings surroundings = new Trainer.Surroundings(
-                    clockNanos::get, () -> 7, NoDevice::new, Texts.in(language), new PlainDecoder());
-            Trainer trainer = new Trainer(shelf, surroundings, Optional.empty());
-            TrainerWindow made = new TrainerWindow(new Stage(), trainer, clockNanos::get, textScale);
+            Trainer.Surroundings surroundings =
+                    new Trainer.Surroundings(clockNanos::get, () -> 7, NoDevice::new, SettingsStore.forgetful(settings), new PlainDecoder());
+            Trainer trainer = new Trainer(() -> shelf, surroundings, Optional.empty());
+            TrainerWindow made = new TrainerWindow(new Stage(), trainer, clockNanos::get);
             made.show();
             return made;
         });
@@ -51,6 +54,11 @@ final class OpenWindow implements AutoCloseable {
         Toolkit.run(() -> door.open(window.trainer(), drill, agreed));
         Toolkit.settle();
         return door;
+    }
+
+    /** The usual settings in English. */
+    static Settings english() {
+        return Settings.usual().withLanguage(Optional.of(Locale.ENGLISH));
     }
 
     /** Ask on the toolkit's thread. */
@@ -142,7 +150,7 @@ final class OpenWindow implements AutoCloseable {
     /** A computer without a sound device. */
     private static final class NoDevice implements Sound {
         @Override
-        public void play(PulseTrain pulses, LongSupplier positionNanos) {}
+        public void play(PulseTrain pulses, Voice voice, LongSupplier positionNanos) {}
 
         @Override
         public void stop() {}

@@ -5,19 +5,29 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
+import telltally.simulator.scenario.Display;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.screen.BriefingScreen;
+import telltally.trainer.screen.LessonsScreen;
+import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.ReplayScreen;
+import telltally.trainer.settings.Ground;
+import telltally.trainer.settings.Settings;
+import telltally.trainer.settings.Theme;
 
 /**
  * Drives the real window through its screens by the keyboard and writes a picture of each, at 1280 by 800 pixels.
- * The first argument is the folder; with a second one, whatever it says, once more with text twice as large.
+ * The first argument is the folder; with a second one, whatever it says, once more in the light theme, in German with
+ * text twice as large in either theme, and each display on each ground.
  */
 public final class ScreenPictures {
     /** The one where present and stored codes must not be mixed up, counted from 0: codes 41 and 24. */
@@ -25,6 +35,9 @@ public final class ScreenPictures {
 
     /** Longer than that lesson takes. */
     private static final double AGES_S = 300;
+
+    /** A bulb does not quite reach its full light within a flash. */
+    private static final double BRIGHT = 0.9;
 
     private final Path folder;
     private final String suffix;
@@ -41,19 +54,48 @@ public final class ScreenPictures {
         Files.createDirectories(folder);
         Toolkit.startOrStop();
         LessonShelf shelf = LessonShelf.of(Optional.empty());
+        Settings usual = OpenWindow.english();
+        Settings german = usual.withLanguage(Optional.of(Locale.GERMAN));
         try {
-            walk(folder, shelf, 1);
+            walk(folder, shelf, "", usual);
             if (arguments.length > 1) {
-                walk(folder, shelf, 2);
+                walk(folder, shelf, "-light", usual.withTheme(Theme.LIGHT));
+                walk(folder, shelf, "-german", german);
+                walk(folder, shelf, "-text-2", german.withTextPercent(200));
+                walk(folder, shelf, "-light-text-2", german.withTextPercent(200).withTheme(Theme.LIGHT));
+                for (Display display : List.of(Display.LED, Display.TEST_LIGHT, Display.METER, Display.SOUNDER)) {
+                    display(folder, shelf, usual, display, Theme.DARK);
+                    display(folder, shelf, usual, display, Theme.LIGHT);
+                }
             }
         } finally {
             Platform.exit();
         }
     }
 
-    private static void walk(Path folder, LessonShelf shelf, int scale) {
-        try (OpenWindow window = new OpenWindow(shelf, scale)) {
-            new ScreenPictures(folder, scale == 1 ? "" : "-text-" + scale, window).walk();
+    private static void walk(Path folder, LessonShelf shelf, String suffix, Settings settings) {
+        try (OpenWindow window = new OpenWindow(shelf, settings)) {
+            new ScreenPictures(folder, suffix, window).walk();
+        }
+    }
+
+    private static void display(
+            Path folder, LessonShelf shelf, Settings usual, Display display, Theme theme) {
+        Ground ground = Ground.values()[(display.ordinal() + theme.ordinal()) % Ground.values().length];
+        Settings settings = usual.withShownBy(display).withTheme(theme).withGround(ground);
+        String suffix = "-" + display.key() + "-" + theme.name().toLowerCase(Locale.ROOT);
+        try (OpenWindow window = new OpenWindow(shelf, settings)) {
+            ScreenPictures pictures = new ScreenPictures(folder, suffix, window);
+            Toolkit.run(() -> {
+                ((NoticeScreen) window.now()).choiceProperty().set(display);
+                ((NoticeScreen) window.now()).goOn();
+                ((LessonsScreen) window.now()).open(LESSON);
+                ((BriefingScreen) window.now()).start();
+            });
+            if (display != Display.SOUNDER) {
+                pictures.passUntilLit(20);
+            }
+            pictures.take("lamp");
         }
     }
 
@@ -61,6 +103,9 @@ public final class ScreenPictures {
         take("notice");
         window.press(KeyCode.ENTER);
         take("lessons");
+        window.pressWithAlt(suffix.contains("german") || suffix.contains("text-2") ? KeyCode.E : KeyCode.S);
+        take("settings");
+        window.press(KeyCode.ESCAPE);
         for (int i = 0; i < LESSON; i++) {
             window.press(KeyCode.DOWN);
         }
@@ -69,7 +114,7 @@ public final class ScreenPictures {
         window.press(KeyCode.ENTER);
         listen();
         window.pass(AGES_S);
-        window.pressWithAlt(KeyCode.M);
+        Toolkit.run(((PlayScreen) window.screen())::mark);
         take("marking");
         window.press(KeyCode.ENTER);
         passUntilThird();
@@ -87,7 +132,7 @@ public final class ScreenPictures {
     private void passUntilLit(double fromSeconds) {
         window.pass(fromSeconds);
         PlayScreen play = window.screen(PlayScreen.class);
-        window.passUntil(AGES_S, () -> play.player().brightnessProperty().get() == 1);
+        window.passUntil(AGES_S, () -> play.player().levelProperty().get() > BRIGHT);
     }
 
     /** The third flash of a second digit. */
@@ -97,7 +142,7 @@ public final class ScreenPictures {
                 AGES_S,
                 () -> replay.countProperty().get().equals("3")
                         && replay.digitsProperty().get().length() == 1
-                        && replay.player().brightnessProperty().get() == 1);
+                        && replay.player().levelProperty().get() > BRIGHT);
     }
 
     private void take(String name) {

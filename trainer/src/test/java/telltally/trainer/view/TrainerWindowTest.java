@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import telltally.simulator.format.Segment;
+import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
@@ -32,6 +33,7 @@ import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.ReplayScreen;
+import telltally.trainer.settings.LampSize;
 
 /** The real window, driven by real keys. The first sample lesson sends 34 and 42 as present and 15 as stored. */
 class TrainerWindowTest {
@@ -149,7 +151,7 @@ class TrainerWindowTest {
         window.pass(3);
 
         PlayScreen play = window.screen(PlayScreen.class);
-        assertThat(play.lampShown()).isFalse();
+        assertThat(play.player().shownBy()).isEqualTo(Display.SOUNDER);
         assertThat(play.remarkProperty().get()).startsWith("No sound:");
         assertThat(found(window, Lamp.class)).isEmpty();
     }
@@ -175,7 +177,7 @@ class TrainerWindowTest {
         for (int i = 0; i < 20; i++) {
             window.pass(0.45);
             said.add(Toolkit.fx(() -> found(window, Lamp.class).get(0).getAccessibleText()));
-            lit.add(play.player().brightnessProperty().get() > 0.5);
+            lit.add(play.player().levelProperty().get() > 0.5);
         }
 
         assertThat(lit).containsExactly(false, true);
@@ -261,7 +263,7 @@ class TrainerWindowTest {
             Node node = found(window, Lamp.class).get(0);
             return node.localToScene(node.getLayoutBounds());
         });
-        assertThat(lamp.getWidth()).isEqualTo(Lamp.WIDTH_PX);
+        assertThat(lamp.getWidth()).isEqualTo(LampSize.LARGE.widthPx());
         assertThat(lamp.getMinX()).isPositive();
         assertThat(lamp.getMaxY()).as("in sight without scrolling").isLessThan(700);
     }
