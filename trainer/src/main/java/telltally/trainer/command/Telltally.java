@@ -25,7 +25,8 @@ public final class Telltally {
     /** Runs one command; what {@link #main} does without leaving the process. */
     static int run(Streams streams, String... args) {
         try {
-            int status = args.length == 0 ? window(streams) : commandLine(streams).execute(args);
+            int status =
+                    args.length == 0 ? window(streams) : commandLine(streams).execute(args);
             streams.out().flush();
             return status;
         } catch (Throwable fault) { // whatever it is, it must not look like a result

@@ -14,8 +14,7 @@ public sealed interface Instrument {
     record Diode() implements Instrument {
         @Override
         public DisplaySignal showing(PulseTrain drive) {
-            return (fromNanos, toNanos) ->
-                    (double) drive.litNanosBetween(fromNanos, toNanos) / (toNanos - fromNanos);
+            return (fromNanos, toNanos) -> (double) drive.litNanosBetween(fromNanos, toNanos) / (toNanos - fromNanos);
         }
     }
 

@@ -11,7 +11,7 @@ import telltally.simulator.signal.PulseTrain;
  * one flash late, not all that follow. How late is told of the train that drives the display. A frame allocates nothing.
  */
 public final class Playback {
-    private final PulseTrain pulses;
+    private final Interval[] intervals;
     private final DisplaySignal display;
     private final long fromNanos;
     private final long toNanos;
@@ -36,13 +36,14 @@ public final class Playback {
         if (fromNanos < 0 || toNanos <= fromNanos || toNanos > pulses.endNanos()) {
             throw new IllegalArgumentException("no stretch of the train: " + fromNanos + " to " + toNanos + " ns");
         }
-        this.pulses = pulses;
+        // A train makes its intervals anew for whoever asks; a frame must not.
+        this.intervals = pulses.intervals().toArray(Interval[]::new);
         this.display = display;
         this.fromNanos = fromNanos;
         this.toNanos = toNanos;
         this.positionNanos = fromNanos;
         this.level = display.mean(fromNanos, fromNanos + 1);
-        while (nextFlash < pulses.intervals().size() && flash(nextFlash).endNanos() <= fromNanos) {
+        while (nextFlash < intervals.length && flash(nextFlash).endNanos() <= fromNanos) {
             nextFlash++;
         }
     }
@@ -96,7 +97,7 @@ public final class Playback {
     }
 
     private void noteFlashes() {
-        while (nextFlash < pulses.intervals().size() && flash(nextFlash).startNanos() < positionNanos) {
+        while (nextFlash < intervals.length && flash(nextFlash).startNanos() < positionNanos) {
             Interval interval = flash(nextFlash);
             if (interval.lit() && litSinceNanos < 0) {
                 litSinceNanos = positionNanos;
@@ -127,6 +128,6 @@ public final class Playback {
     }
 
     private Interval flash(int index) {
-        return pulses.intervals().get(index);
+        return intervals[index];
     }
 }

@@ -21,13 +21,8 @@ public final class PlayScreen implements Screen {
         this.trainer = trainer;
         this.lesson = lesson;
         this.shownBy = shownBy;
-        this.player = new Player(
-                trainer,
-                lesson.pulses(),
-                0,
-                lesson.pulses().endNanos(),
-                shownBy,
-                Instruments.of(lesson));
+        this.player =
+                new Player(trainer, lesson.pulses(), 0, lesson.pulses().endNanos(), shownBy, Instruments.of(lesson));
         this.sheet = new WorkSheet(trainer.texts(), lesson.scenario().format(), lesson.segments());
     }
 

@@ -44,13 +44,7 @@ public final class Player {
     }
 
     /** @param instruments where they are not as usual: a weak battery, a lazy needle */
-    Player(
-            Trainer trainer,
-            PulseTrain pulses,
-            long fromNanos,
-            long toNanos,
-            Display shownBy,
-            Instruments instruments) {
+    Player(Trainer trainer, PulseTrain pulses, long fromNanos, long toNanos, Display shownBy, Instruments instruments) {
         this.pulses = pulses;
         this.fromNanos = fromNanos;
         this.toNanos = toNanos;

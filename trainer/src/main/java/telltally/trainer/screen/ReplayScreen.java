@@ -36,8 +36,7 @@ public final class ReplayScreen implements Screen {
                 .orElse(0L);
         long toNanos = only.map(group -> Math.min(endNanos, group.endNanos() + AROUND_NANOS))
                 .orElse(endNanos);
-        this.player = new Player(
-                trainer, lesson.pulses(), fromNanos, toNanos, from.shownBy(), Instruments.of(lesson));
+        this.player = new Player(trainer, lesson.pulses(), fromNanos, toNanos, from.shownBy(), Instruments.of(lesson));
         tell();
     }
 

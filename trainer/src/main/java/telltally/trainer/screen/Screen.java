@@ -11,7 +11,6 @@ public sealed interface Screen
                 DrillScreen,
                 DrillMarkedScreen,
                 DrillReplayScreen,
-
                 SettingsScreen {
     /** What stands at the head of the window. */
     String title();

@@ -96,9 +96,7 @@ public final class SettingsScreen implements Screen {
     private Group language(Settings now) {
         List<Option> options = new ArrayList<>();
         options.add(new Option(
-                texts().of("settings.language-system"),
-                now.language().isEmpty(),
-                now.withLanguage(Optional.empty())));
+                texts().of("settings.language-system"), now.language().isEmpty(), now.withLanguage(Optional.empty())));
         for (Locale each : Texts.LANGUAGES) {
             // Each language is called by its own name, to be found by those who read no other.
             options.add(new Option(
@@ -128,8 +126,7 @@ public final class SettingsScreen implements Screen {
 
     private List<Option> percents(List<Integer> offered, int chosen, Function<Integer, Settings> outcome) {
         return offered.stream()
-                .map(each ->
-                        new Option(texts().of("settings.percent", each), each == chosen, outcome.apply(each)))
+                .map(each -> new Option(texts().of("settings.percent", each), each == chosen, outcome.apply(each)))
                 .toList();
     }
 }

@@ -97,8 +97,7 @@ public final class Trainer implements AutoCloseable {
         if (first.isPresent()) {
             briefing(first.get());
         } else {
-            show(new LessonsScreen(
-                    this, shelf.get(), startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
+            show(new LessonsScreen(this, shelf.get(), startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
         }
     }
 

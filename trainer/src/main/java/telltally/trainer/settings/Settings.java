@@ -51,8 +51,7 @@ public record Settings(
     }
 
     public Settings withLanguage(Optional<Locale> other) {
-        return new Settings(
-                other, theme, textPercent, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent);
+        return new Settings(other, theme, textPercent, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent);
     }
 
     public Settings withTheme(Theme other) {
@@ -65,8 +64,7 @@ public record Settings(
     }
 
     public Settings withLampSize(LampSize other) {
-        return new Settings(
-                language, theme, textPercent, other, lampPercent, ground, shownBy, pitch, loudnessPercent);
+        return new Settings(language, theme, textPercent, other, lampPercent, ground, shownBy, pitch, loudnessPercent);
     }
 
     public Settings withLampPercent(int other) {

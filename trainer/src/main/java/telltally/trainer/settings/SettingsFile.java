@@ -66,7 +66,8 @@ public final class SettingsFile implements SettingsStore {
     @Override
     public void save(Settings settings) {
         Properties written = new Properties();
-        written.setProperty(LANGUAGE, settings.language().map(Locale::toLanguageTag).orElse(""));
+        written.setProperty(
+                LANGUAGE, settings.language().map(Locale::toLanguageTag).orElse(""));
         written.setProperty(THEME, key(settings.theme()));
         written.setProperty(TEXT, Integer.toString(settings.textPercent()));
         written.setProperty(LAMP_SIZE, key(settings.lampSize()));

@@ -12,6 +12,7 @@ import telltally.trainer.settings.Theme;
  * every pair of text and ground to its contrast.
  */
 final class Colours {
+    /** Role, dark theme, light theme. */
     private static final String TABLE = """
             bench            #1a2127 #eceff1
             panel            #232c34 #fbfcfd
@@ -53,7 +54,8 @@ final class Colours {
         StringBuilder style = new StringBuilder();
         TABLE.lines().forEach(line -> {
             String role = line.substring(0, line.indexOf(' '));
-            int column = line.indexOf('#') + 8 * theme.ordinal();
+            int dark = line.indexOf('#');
+            int column = theme == Theme.DARK ? dark : line.indexOf('#', dark + 1);
             String colour = line.substring(column, column + 7);
             roles.put(role, Color.web(colour));
             style.append('-').append(role).append(": ").append(colour).append("; ");

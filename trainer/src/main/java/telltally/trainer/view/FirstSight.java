@@ -30,8 +30,7 @@ final class FirstSight extends VBox {
         panel.getChildren()
                 .add(line(screen.warning(), 1.35 * textPx, FontWeight.BOLD, colours.role("caution"), inside));
         for (String paragraph : screen.paragraphs()) {
-            panel.getChildren()
-                    .add(line(paragraph, 1.07 * textPx, FontWeight.NORMAL, colours.role("text"), inside));
+            panel.getChildren().add(line(paragraph, 1.07 * textPx, FontWeight.NORMAL, colours.role("text"), inside));
         }
         panel.setMaxHeight(Region.USE_PREF_SIZE);
         getChildren().add(panel);

@@ -77,7 +77,8 @@ final class Meter extends Face {
         text.setTextAlignment(TextAlignment.CENTER);
         text.setTextOrigin(VPos.CENTER);
         double away = radius * 0.88;
-        text.setX(away * Math.sin(Math.toRadians(degrees)) - radius * 0.035 * text.getText().length());
+        text.setX(away * Math.sin(Math.toRadians(degrees))
+                - radius * 0.035 * text.getText().length());
         text.setY(-away * Math.cos(Math.toRadians(degrees)));
         return text;
     }

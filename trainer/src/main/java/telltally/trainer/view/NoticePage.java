@@ -20,7 +20,9 @@ final class NoticePage extends Page {
         words.getStyleClass().add("notice-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         screen.paragraphs().forEach(text -> words.getChildren().add(Text.of(text, "reading")));
-        HBox panel = new HBox(new Lamp(new SimpleDoubleProperty(0), LampSize.LARGE.widthPx(), texts.of("display.signal-lamp")), words);
+        HBox panel = new HBox(
+                new Lamp(new SimpleDoubleProperty(0), LampSize.LARGE.widthPx(), texts.of("display.signal-lamp")),
+                words);
         panel.getStyleClass().addAll("panel", "notice");
         choice = new DisplayChoice(screen.choiceProperty(), screen.choices());
         choice.addEventFilter(KeyEvent.KEY_PRESSED, event -> {

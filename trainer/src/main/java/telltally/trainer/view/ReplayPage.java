@@ -13,8 +13,8 @@ final class ReplayPage extends Page {
 
     ReplayPage(ReplayScreen screen, Texts texts) {
         super(screen.title());
-        SignalPlate plate = new SignalPlate(
-                screen.player(), new SimpleStringProperty(texts.of("replay.count-along")), texts);
+        SignalPlate plate =
+                new SignalPlate(screen.player(), new SimpleStringProperty(texts.of("replay.count-along")), texts);
         Label count = new Label();
         count.getStyleClass().add("big-count");
         count.textProperty().bind(screen.countProperty());

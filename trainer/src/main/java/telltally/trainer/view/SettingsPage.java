@@ -39,11 +39,15 @@ final class SettingsPage extends Page {
 
     @Override
     void focusFirst() {
-        ToggleGroup group = groups.get(screen.changed());
-        RadioButton wanted = (RadioButton)
-                (group.getSelectedToggle() == null ? group.getToggles().get(0) : group.getSelectedToggle());
+        RadioButton wanted = begin(groups.get(screen.changed()));
         wanted.requestFocus();
         revealLater(wanted);
+    }
+
+    /** The one that is chosen, or the first where none is. */
+    private static RadioButton begin(ToggleGroup group) {
+        return (RadioButton)
+                (group.getSelectedToggle() == null ? group.getToggles().get(0) : group.getSelectedToggle());
     }
 
     private VBox row(Group group, int index, Texts texts) {
@@ -64,6 +68,8 @@ final class SettingsPage extends Page {
             });
             options.getChildren().add(button);
         }
+        // Tab goes from row to row, arrow keys within one.
+        toggles.getToggles().forEach(each -> ((RadioButton) each).setFocusTraversable(each == begin(toggles)));
         VBox row = new VBox(Text.of(group.title(), "small-label"), options);
         row.getStyleClass().add("setting");
         return row;

@@ -45,8 +45,8 @@ final class SignalPlate extends VBox {
             case LED -> new Diode(opacity(level, settings), widthPx, texts.of("display.signal-led"));
             case TEST_LIGHT -> new TestLight(opacity(level, settings), widthPx, texts.of("display.signal-test-light"));
             case METER -> new Meter(level, widthPx, texts.of("display.signal-meter"));
-            case LAMP, LAMP_AND_SOUNDER, SOUNDER -> new Lamp(
-                    opacity(level, settings), widthPx, texts.of("display.signal-lamp"));
+            case LAMP, LAMP_AND_SOUNDER, SOUNDER ->
+                new Lamp(opacity(level, settings), widthPx, texts.of("display.signal-lamp"));
         };
     }
 

@@ -131,8 +131,8 @@ public final class TrainerWindow {
 
     private static void firstSight(Stage stage, Trainer trainer) {
         Settings settings = trainer.settings();
-        FirstSight sight = new FirstSight(
-                (NoticeScreen) trainer.screen(), Colours.of(settings.theme()), textPx(settings), WIDTH);
+        FirstSight sight =
+                new FirstSight((NoticeScreen) trainer.screen(), Colours.of(settings.theme()), textPx(settings), WIDTH);
         stage.setScene(new Scene(sight, WIDTH, HEIGHT));
         stage.setTitle("Telltally");
         stage.show();

@@ -63,7 +63,8 @@ class SounderTest {
             crossings += heard[i - 1] < 0 && heard[i] >= 0 ? 1 : 0;
         }
         // A quarter of a second of whole periods; a period may be cut at either end.
-        assertThat(crossings).isBetween(Voice.usual().hertz() / 4 - 1, Voice.usual().hertz() / 4 + 1);
+        assertThat(crossings)
+                .isBetween(Voice.usual().hertz() / 4 - 1, Voice.usual().hertz() / 4 + 1);
     }
 
     @Test

@@ -31,7 +31,9 @@ class PlayScreenTest {
             run.pass(0.1);
             brightest = Math.max(brightest, play.player().levelProperty().get());
         }
-        assertThat(brightest).as("a bulb comes near its full light within half a second").isBetween(0.9, 1.0);
+        assertThat(brightest)
+                .as("a bulb comes near its full light within half a second")
+                .isBetween(0.9, 1.0);
     }
 
     @Test

@@ -101,7 +101,9 @@ class TextsTest {
         List<String> missing = new ArrayList<>();
         for (Literal literal : literals(List.of("."))) {
             String key = literal.text();
-            if (key.endsWith(".properties") || !KEY.matcher(key).matches() || !areas.contains(key.substring(0, key.indexOf('.')))) {
+            if (key.endsWith(".properties")
+                    || !KEY.matcher(key).matches()
+                    || !areas.contains(key.substring(0, key.indexOf('.')))) {
                 continue;
             }
             boolean whole = !key.endsWith("-");

@@ -39,13 +39,15 @@ class ColoursTest {
             "-focus-on-paper on -paper -paper-raised");
 
     /** What tells a control from its surroundings, or where the keyboard is. */
-    private static final List<String> EDGES =
-            List.of("-edge on -bench -panel -raised", "-focus on -bench -panel -raised", "-focus-on-paper on -paper",
+    private static final List<String> EDGES = List.of(
+            "-edge on -bench -panel -raised",
+            "-focus on -bench -panel -raised",
+            "-focus-on-paper on -paper",
             "-red-pencil on -paper");
 
     private record Lens(String name, List<Color> lit, List<Color> unlit) {}
 
-    private static final List<Lens> LENSES = List.of(
+    static final List<Lens> LENSES = List.of(
             new Lens("lamp", Lamp.LIT, Lamp.UNLIT),
             new Lens("diode", Diode.LIT, Diode.UNLIT),
             new Lens("test light", TestLight.LIT, TestLight.UNLIT));
@@ -101,7 +103,9 @@ class ColoursTest {
             roles.add(named.group(1));
         }
 
-        assertThat(roles).containsExactlyInAnyOrderElementsOf(Colours.of(Theme.DARK).roles().keySet());
+        assertThat(roles)
+                .containsExactlyInAnyOrderElementsOf(
+                        Colours.of(Theme.DARK).roles().keySet());
         assertThat(styleSheet()).as("colours have names").doesNotContain("#");
     }
 
@@ -113,7 +117,9 @@ class ColoursTest {
                 .flatMap(pairs -> Stream.of(pairs.split(" ", -1)))
                 .forEach(roles::remove);
 
-        assertThat(roles).containsExactly("-ground-black", "-ground-grey", "-ground-pale", "-paper-rule", "-plate-edge", "-rule");
+        assertThat(roles)
+                .containsExactly(
+                        "-ground-black", "-ground-grey", "-ground-pale", "-paper-rule", "-plate-edge", "-rule");
     }
 
     @ParameterizedTest
@@ -151,8 +157,8 @@ class ColoursTest {
         for (String pairs : lines) {
             String[] sides = pairs.split(" on ", 2);
             for (String ground : sides[1].split(" ", -1)) {
-                double contrast = Luminance.contrast(
-                        colours.role(sides[0].substring(1)), colours.role(ground.substring(1)));
+                double contrast =
+                        Luminance.contrast(colours.role(sides[0].substring(1)), colours.role(ground.substring(1)));
                 if (contrast < least) {
                     below.add(sides[0] + " on " + ground + ": " + contrast);
                 }

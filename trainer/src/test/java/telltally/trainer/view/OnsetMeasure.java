@@ -83,7 +83,12 @@ public final class OnsetMeasure {
         };
         Trainer trainer = new Trainer(
                 () -> shelf,
-                new Trainer.Surroundings(clock, () -> 1, Sounder::new, SettingsStore.forgetful(OpenWindow.english()), new PlainDecoder()),
+                new Trainer.Surroundings(
+                        clock,
+                        () -> 1,
+                        Sounder::new,
+                        SettingsStore.forgetful(OpenWindow.english()),
+                        new PlainDecoder()),
                 Optional.empty());
         TrainerWindow window = new TrainerWindow(new Stage(), trainer, clock);
         window.show();

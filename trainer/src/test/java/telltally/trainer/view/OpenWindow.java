@@ -37,8 +37,8 @@ final class OpenWindow implements AutoCloseable {
 
     OpenWindow(LessonShelf shelf, Settings settings) {
         window = Toolkit.fx(() -> {
-            Trainer.Surroundings surroundings =
-                    new Trainer.Surroundings(clockNanos::get, () -> 7, NoDevice::new, SettingsStore.forgetful(settings), new PlainDecoder());
+            Trainer.Surroundings surroundings = new Trainer.Surroundings(
+                    clockNanos::get, () -> 7, NoDevice::new, SettingsStore.forgetful(settings), new PlainDecoder());
             Trainer trainer = new Trainer(() -> shelf, surroundings, Optional.empty());
             TrainerWindow made = new TrainerWindow(new Stage(), trainer, clockNanos::get);
             made.show();

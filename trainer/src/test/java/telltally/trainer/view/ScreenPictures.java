@@ -79,10 +79,8 @@ public final class ScreenPictures {
         }
     }
 
-    private static void display(
-            Path folder, LessonShelf shelf, Settings usual, Display display, Theme theme) {
-        Ground ground = Ground.values()[(display.ordinal() + theme.ordinal()) % Ground.values().length];
-        Settings settings = usual.withShownBy(display).withTheme(theme).withGround(ground);
+    private static void display(Path folder, LessonShelf shelf, Settings usual, Display display, Theme theme) {
+        Settings settings = usual.withShownBy(display).withTheme(theme).withGround(ground(display, theme));
         String suffix = "-" + display.key() + "-" + theme.name().toLowerCase(Locale.ROOT);
         try (OpenWindow window = new OpenWindow(shelf, settings)) {
             ScreenPictures pictures = new ScreenPictures(folder, suffix, window);
@@ -97,6 +95,14 @@ public final class ScreenPictures {
             }
             pictures.take("lamp");
         }
+    }
+
+    private static Ground ground(Display display, Theme theme) {
+        return switch (display) {
+            case LED -> theme == Theme.DARK ? Ground.BLACK : Ground.PALE;
+            case TEST_LIGHT -> theme == Theme.DARK ? Ground.GREY : Ground.PLATE;
+            default -> Ground.PLATE;
+        };
     }
 
     private void walk() {

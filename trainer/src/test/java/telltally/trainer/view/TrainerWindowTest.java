@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -20,7 +22,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import telltally.simulator.format.Segment;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
@@ -33,7 +35,10 @@ import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.ReplayScreen;
+import telltally.trainer.screen.SettingsScreen;
 import telltally.trainer.settings.LampSize;
+import telltally.trainer.settings.Settings;
+import telltally.trainer.settings.Theme;
 
 /** The real window, driven by real keys. The first sample lesson sends 34 and 42 as present and 15 as stored. */
 class TrainerWindowTest {
@@ -47,6 +52,12 @@ class TrainerWindowTest {
     @AfterEach
     void close() {
         opened.forEach(OpenWindow::close);
+    }
+
+    private OpenWindow open(Settings settings) {
+        OpenWindow window = new OpenWindow(SampleLessons.shelf(), settings);
+        opened.add(window);
+        return window;
     }
 
     private OpenWindow open(double textScale) {
@@ -185,11 +196,19 @@ class TrainerWindowTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {1, 2})
-    void nothing_is_cut_off_and_everything_that_the_keyboard_reaches_can_be_heard(double textScale) {
-        OpenWindow window = open(textScale);
+    @CsvSource({"100, en, DARK", "200, en, LIGHT", "100, de, LIGHT", "200, de, DARK"})
+    void nothing_is_cut_off_and_everything_that_the_keyboard_reaches_can_be_heard(
+            int textPercent, String language, Theme theme) {
+        OpenWindow window = open(Settings.usual()
+                .withLanguage(Optional.of(Locale.forLanguageTag(language)))
+                .withTextPercent(textPercent)
+                .withTheme(theme));
         List<String> complaints = new ArrayList<>();
         look(window, complaints);
+        Toolkit.run(() -> ((NoticeScreen) window.now()).openSettings());
+        look(window, complaints);
+        window.press(KeyCode.ESCAPE);
+        assertThat(window.screen()).isInstanceOf(NoticeScreen.class);
         window.press(KeyCode.ENTER);
         look(window, complaints);
         window.press(KeyCode.ENTER);
@@ -198,7 +217,7 @@ class TrainerWindowTest {
         window.pass(8);
         window.type("35 42 1 77 12 ");
         look(window, complaints);
-        window.pressWithAlt(KeyCode.M);
+        Toolkit.run(((PlayScreen) window.screen())::mark);
         look(window, complaints);
         window.press(KeyCode.ENTER);
         window.pass(30);
@@ -252,6 +271,49 @@ class TrainerWindowTest {
         found.addAll(Looks.cutOff(window.scene()));
         window.now().back();
         return found;
+    }
+
+    @Test
+    void settings_are_chosen_by_arrow_keys_and_hold_at_once() {
+        OpenWindow window = open(1);
+        window.pressWithAlt(KeyCode.S);
+        SettingsScreen settings = window.screen(SettingsScreen.class);
+        window.press(KeyCode.DOWN);
+        assertThat(settings.title()).as("the third language of the row").isEqualTo("Einstellungen");
+        assertThat(window.screen()).as("the page is drawn anew").isSameAs(settings);
+        window.press(KeyCode.TAB, KeyCode.RIGHT);
+        assertThat(settings.settings().theme()).isEqualTo(Theme.LIGHT);
+        assertThat(Toolkit.fx(() -> window.scene().getRoot().getStyle()))
+                .contains(Colours.of(Theme.LIGHT).style());
+        window.press(KeyCode.TAB, KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.RIGHT);
+        assertThat(settings.settings().textPercent()).isEqualTo(200);
+        window.press(KeyCode.ESCAPE);
+
+        assertThat(window.screen(NoticeScreen.class).title()).isEqualTo("Vor dem ersten Blinken");
+    }
+
+    @Test
+    void each_display_is_shown_as_what_it_is() {
+        Map<Display, Class<? extends Face>> faces = Map.of(
+                Display.LAMP, Lamp.class,
+                Display.LAMP_AND_SOUNDER, Lamp.class,
+                Display.LED, Diode.class,
+                Display.TEST_LIGHT, TestLight.class,
+                Display.METER, Meter.class);
+        OpenWindow window = open(1);
+        window.press(KeyCode.ENTER);
+        faces.forEach((display, face) -> {
+            Toolkit.run(() -> {
+                ((LessonsScreen) window.now()).open(0);
+                ((BriefingScreen) window.now()).shownByProperty().set(display);
+                ((BriefingScreen) window.now()).start();
+            });
+            window.pass(1);
+            assertThat(Toolkit.fx(() -> found(window, Face.class)))
+                    .as(display.key())
+                    .hasExactlyElementsOfTypes(face);
+            window.press(KeyCode.ESCAPE, KeyCode.ESCAPE);
+        });
     }
 
     @Test
