@@ -157,6 +157,11 @@ final class ScoreCommand implements Callable<Integer> {
         private @Nullable Path html;
 
         @Option(
+                names = "--raise-floors",
+                description = "Raises the floors in the files of --seeds to what was reached; none is lowered.")
+        private boolean raiseFloors;
+
+        @Option(
                 names = "--against",
                 paramLabel = "FILE",
                 description = "Compares with a saved card: what got better or worse beyond chance.")
@@ -175,6 +180,9 @@ final class ScoreCommand implements Callable<Integer> {
         if (one.seed != null) {
             return show(one.seed);
         }
+        if (answers.raiseFloors) {
+            checkFloorsCanRise();
+        }
         Optional<ScoreCard> before = Optional.empty();
         if (answers.against != null) {
             before = Optional.of(CardReader.read(answers.against));
@@ -192,6 +200,9 @@ final class ScoreCommand implements Callable<Integer> {
             String text = ComparisonText.text(comparison.get(), String.valueOf(answers.against));
             // JSON stays alone on its stream, so that another program can read it.
             (answers.json ? streams.err() : streams.out()).print(text);
+        }
+        if (answers.raiseFloors) {
+            raiseFloors(card);
         }
         return card.holds() ? ExitStatus.DONE : ExitStatus.FELL_SHORT;
     }
@@ -337,6 +348,35 @@ final class ScoreCommand implements Callable<Integer> {
         }
         throw new ProblemException(Problem.of(
                 "--shard", "is " + Problem.quoted(wanted) + "; expected K/N, such as 1/4 for the first of four"));
+    }
+
+    private void raiseFloors(ScoreCard card) throws ProblemException {
+        if (card.sets().stream().anyMatch(set -> !set.flaws().isEmpty())) {
+            streams.error("--raise-floors: nothing rises while a digest does not match or a case cannot be run");
+            return;
+        }
+        for (String rise : new FloorRaises(subject.seeds).raise(card)) {
+            streams.error(rise);
+        }
+    }
+
+    private void checkFloorsCanRise() throws ProblemException {
+        boolean partial = amount.sessions != null
+                || amount.times != null
+                || amount.shard != null
+                || subject.line != null
+                || subject.toldFormat
+                || !amount.merge.isEmpty();
+        if (subject.seeds.isEmpty()) {
+            throw new ProblemException(
+                    Problem.of("--raise-floors", "needs --seeds: the files in which floors are to rise"));
+        }
+        if (partial) {
+            throw new ProblemException(Problem.of(
+                    "--raise-floors",
+                    "goes with neither --sessions, --times, --shard, --line, --merge nor --told-format:"
+                            + " floors stand for a set's own cases, whole"));
+        }
     }
 
     /** What another run needs to make one of these cases again. */

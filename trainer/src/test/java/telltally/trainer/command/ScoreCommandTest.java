@@ -175,6 +175,19 @@ class ScoreCommandTest {
     }
 
     @Test
+    void floors_rise_in_the_file_to_what_was_reached_and_say_so() throws IOException {
+        String low = Files.readString(Path.of(CLEAN)).replaceFirst("\"lists_right\": [0-9.]+", "\"lists_right\": 0.5");
+        Path set = Files.writeString(folder.resolve("set.json"), low);
+        String[] command = {
+            "score", "--decoder", "plain", "--alone", "--raise-floors", "--seeds", set.toString(),
+        };
+        CommandRun run = CommandRun.of(command);
+        assertThat(run.err()).isEqualTo(set + ": plain: lists_right from 0.5 to 1.0\n");
+        assertThat(Files.readString(set)).isEqualTo(Files.readString(Path.of(CLEAN)));
+        assertThat(CommandRun.of(command).err()).isEmpty();
+    }
+
+    @Test
     void a_page_is_written_beside_the_card() throws IOException {
         CommandRun run = score("--seeds", CLEAN, "--html", file("card.html"));
         assertThat(run.status()).isZero();
@@ -225,6 +238,15 @@ class ScoreCommandTest {
             refused("--threads:1:1: is 0", "score", "--threads", "0", "--seeds", CLEAN);
             refused("--times:1:1: is -1", "score", "--times", "-1", "--seeds", CLEAN);
             refused("--sessions:1:1: and --times", "score", "--times", "2", "--sessions", "9", "--seeds", CLEAN);
+            refused("--raise-floors:1:1: needs --seeds", "score", "--raise-floors");
+            refused(
+                    "--raise-floors:1:1: goes with neither",
+                    "score",
+                    "--raise-floors",
+                    "--seeds",
+                    CLEAN,
+                    "--line",
+                    "pin");
             refused("--seed:1:1: needs exactly one --set", "score", "--seed", "3");
             refused("--lesson:1:1: is missing; expected one of", "score", "--set", "lessons", "--seed", "3");
             refused("no such file", "score", "--seeds", file("nowhere.json"));

@@ -199,10 +199,7 @@ public final class CardHtml {
             for (LineCard line : set.lines()) {
                 boolean below = card.part().whole() && !set.shortfalls(line).isEmpty();
                 List<String> cells = new ArrayList<>(List.of(
-                        set.title().id(),
-                        line.line().key(),
-                        String.join(", ", set.title().channel()),
-                        below ? "below its floor" : ""));
+                        set.title().id(), line.line().key(), Shares.channel(set), below ? "below its floor" : ""));
                 cells.addAll(Shares.figures(line.decoder().counts(), line.plain(), line.told()));
                 page.row(4, cells);
             }
@@ -212,16 +209,23 @@ public final class CardHtml {
 
     private void formats() {
         page.element("h2", "By format");
-        List<String> heads = new ArrayList<>(List.of("format", "line"));
+        grouped(
+                "format",
+                "Whole lists right in percent; (nothing): sessions in which there was nothing to be read",
+                Shares.byFormat(card));
+        page.element("h2", "By impairment");
+        grouped("impairment", "Whole lists right in percent, in whatever strength", Shares.byChannel(card));
+    }
+
+    private void grouped(String head, String caption, Map<String, Map<Line, FormatCard>> groups) {
+        List<String> heads = new ArrayList<>(List.of(head, "line"));
         heads.addAll(FIGURES);
-        page.tableHead(
-                "Whole lists right in percent; (nothing): sessions in which there was nothing to be read", 2, heads);
-        Shares.byFormat(card)
-                .forEach((format, lines) -> lines.forEach((line, sum) -> {
-                    List<String> cells = new ArrayList<>(List.of(format, line.key()));
-                    cells.addAll(Shares.figures(sum.decoder().counts(), sum.plain(), sum.told()));
-                    page.row(2, cells);
-                }));
+        page.tableHead(caption, 2, heads);
+        groups.forEach((name, lines) -> lines.forEach((line, sum) -> {
+            List<String> cells = new ArrayList<>(List.of(name, line.key()));
+            cells.addAll(Shares.figures(sum.decoder().counts(), sum.plain(), sum.told()));
+            page.row(2, cells);
+        }));
         page.tableEnd();
     }
 

@@ -1,6 +1,7 @@
 package telltally.decoder.card.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,10 @@ import telltally.decoder.score.Outcome.Failure;
 
 /** A score card for the terminal: the verdict first, then where it comes from, then where to look. */
 public final class CardText {
+    /** So many sets are shown whatever came of them. */
+    private static final int FEW_SETS = 12;
+
+    private static final int MOST_ROWS = 20;
     private static final int WORST_SHOWN = 8;
     private static final int WORST_OF_A_SET = 2;
 
@@ -84,36 +89,74 @@ public final class CardText {
         line("");
     }
 
+    /** Rows that are all right say nothing that the total does not; with many sets they would hide the others. */
     private void sets() {
-        line("By seed set: whole lists right, beside the plain decoder and the lattice that was told the format.");
-        TextTable table = new TextTable(
-                2, "", "", "sessions", "lists", "95 % between", "plain", "told", "wrong", "lost", "invented");
+        TextTable table = table();
+        int right = 0;
+        List<Row> rows = new ArrayList<>();
         for (SetCard set : card.sets()) {
             for (LineCard each : set.lines()) {
                 Counts counts = each.decoder().counts();
-                List<String> cells =
-                        new ArrayList<>(List.of(set.title().id(), each.line().key()));
-                cells.addAll(Shares.figures(counts, each.plain(), each.told()));
-                if (card.part().whole() && !set.shortfalls(each).isEmpty()) {
-                    cells.add("below its floor");
+                if (counts.sessionsRight() == counts.sessions() && card.sets().size() > FEW_SETS) {
+                    right++;
+                } else {
+                    rows.add(new Row(set, each));
                 }
-                table.row(cells);
             }
         }
-        text.append(table.text("  ")).append('\n');
+        rows.sort(Comparator.comparingDouble(Row::share));
+        line("By seed set: whole lists right, beside the plain decoder and the lattice that was told the format.");
+        for (Row row : rows.subList(0, Math.min(MOST_ROWS, rows.size()))) {
+            table.row(row.cells(card.part().whole()));
+        }
+        text.append(table.empty() ? "" : table.text("  "));
+        if (rows.size() > MOST_ROWS) {
+            line("  and " + (rows.size() - MOST_ROWS) + " more that are not all right");
+        }
+        if (right > 0) {
+            line("  and " + right + " more with every session right");
+        }
+        line("");
+    }
+
+    /** A seed set on a line. */
+    private record Row(SetCard set, LineCard line) {
+        double share() {
+            Counts counts = line.decoder().counts();
+            return counts.sessions() == 0 ? 1 : (double) counts.sessionsRight() / counts.sessions();
+        }
+
+        List<String> cells(boolean judged) {
+            List<String> cells =
+                    new ArrayList<>(List.of(set.title().id(), line.line().key()));
+            cells.addAll(Shares.figures(line.decoder().counts(), line.plain(), line.told()));
+            if (judged && !set.shortfalls(line).isEmpty()) {
+                cells.add("below its floor");
+            }
+            return cells;
+        }
     }
 
     private void formats() {
         line("By format:");
-        TextTable table = new TextTable(
-                2, "", "", "sessions", "lists", "95 % between", "plain", "told", "wrong", "lost", "invented");
-        Shares.byFormat(card)
-                .forEach((format, lines) -> lines.forEach((line, sum) -> {
-                    List<String> cells = new ArrayList<>(List.of(format, line.key()));
-                    cells.addAll(Shares.figures(sum.decoder().counts(), sum.plain(), sum.told()));
-                    table.row(cells);
-                }));
+        grouped(Shares.byFormat(card));
+        line("By impairment, in whatever strength:");
+        grouped(Shares.byChannel(card));
+    }
+
+    private void grouped(Map<String, Map<Line, FormatCard>> groups) {
+        TextTable table = table();
+        groups.forEach((name, lines) -> lines.forEach((line, sum) -> {
+            List<String> cells = new ArrayList<>(List.of(name, line.key()));
+            cells.addAll(Shares.figures(sum.decoder().counts(), sum.plain(), sum.told()));
+            table.row(cells);
+        }));
         text.append(table.text("  ")).append('\n');
+    }
+
+    private static TextTable table() {
+        return new TextTable(
+                2, "", "", "sessions", "lists", "95 % between", "plain", "told", "wrong", "lost", "invented");
     }
 
     private void calibration() {

@@ -63,6 +63,24 @@ final class Shares {
         return formats;
     }
 
+    /** Sessions behind the same kinds of impairments, in whatever strength. */
+    static Map<String, Map<Line, FormatCard>> byChannel(ScoreCard card) {
+        Map<String, Map<Line, FormatCard>> channels = new TreeMap<>();
+        for (SetCard set : card.sets()) {
+            String channel = channel(set);
+            for (LineCard each : set.lines()) {
+                FormatCard all = new FormatCard(channel, each.decoder(), each.plain(), each.told());
+                channels.computeIfAbsent(channel, id -> new TreeMap<>()).merge(each.line(), all, FormatCard::plus);
+            }
+        }
+        return channels;
+    }
+
+    static String channel(SetCard set) {
+        List<String> kinds = set.title().channel();
+        return kinds.isEmpty() ? "(none)" : String.join(" + ", kinds);
+    }
+
     /** All sets, both lines. */
     static Tally everything(ScoreCard card) {
         return card.lines().stream().map(card::total).reduce(Tally.NOTHING, Tally::plus);
