@@ -15,8 +15,8 @@ import telltally.decoder.lattice.LatticeDecoder;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.logbook.DataFolder;
 import telltally.trainer.settings.Overridden;
-import telltally.trainer.settings.Settings;
 import telltally.trainer.settings.SettingsFile;
 import telltally.trainer.settings.SettingsStore;
 import telltally.trainer.text.Texts;
@@ -58,7 +58,10 @@ final class TrainerCommand implements Callable<Integer> {
             description = "Language of the window (default: as set in the window, else that of the system).")
     private @Nullable String language;
 
-    @Option(names = "--data", paramLabel = "DIR", description = "Where settings are kept.")
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "The folder that keeps what is yours (default: your data folder).")
     private @Nullable Path data;
 
     @Option(
@@ -109,9 +112,8 @@ final class TrainerCommand implements Callable<Integer> {
     }
 
     private SettingsStore settings() throws ProblemException {
-        SettingsStore kept = data == null
-                ? SettingsStore.forgetful(Settings.usual())
-                : new SettingsFile(data.resolve(SettingsFile.NAME));
+        Path folder = data == null ? DataFolder.ofThisMachine().path() : data;
+        SettingsStore kept = new SettingsFile(folder.resolve(SettingsFile.NAME));
         return new Overridden(kept, language(), textPercent());
     }
 

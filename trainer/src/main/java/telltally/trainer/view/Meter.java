@@ -5,6 +5,7 @@ import javafx.beans.value.ObservableDoubleValue;
 import javafx.geometry.VPos;
 import javafx.scene.Group;
 import javafx.scene.Node;
+import javafx.scene.layout.Pane;
 import javafx.scene.shape.Arc;
 import javafx.scene.shape.ArcType;
 import javafx.scene.shape.Circle;
@@ -17,7 +18,7 @@ import javafx.scene.transform.Rotate;
 /** A moving-coil meter with a scale of ten parts; a steady lit level holds the needle on eight. */
 final class Meter extends Face {
     /** How much wider than a lamp of the same size: a needle needs a scale, and nothing of it flashes. */
-    static final double TO_LAMP = 1.5;
+    static final double TO_LAMP = 1.15;
 
     /** From upright. */
     private static final double REST_DEGREES = -48;
@@ -34,19 +35,23 @@ final class Meter extends Face {
     Meter(ObservableDoubleValue level, double lampPx, String name) {
         super(TO_LAMP * lampPx, TO_LAMP * lampPx * 0.72, name);
         double width = TO_LAMP * lampPx;
-        radius = 0.56 * width;
+        radius = 0.48 * width;
         Rectangle frame = new Rectangle(width, 0.72 * width);
         frame.setArcWidth(0.08 * width);
         frame.setArcHeight(0.08 * width);
         frame.getStyleClass().add("meter-frame");
-        Group face = new Group(new Rectangle(width * 0.92, 0.62 * width));
-        face.getChildren().get(0).getStyleClass().add("meter-face");
+        double across = 0.92 * width;
+        double down = 0.64 * width;
+        Rectangle ground = new Rectangle(across, down);
+        ground.getStyleClass().add("meter-face");
         Group dial = new Group(scale(), needle(level), hub(width));
-        dial.setTranslateX(0.46 * width);
-        dial.setTranslateY(0.66 * width);
-        face.getChildren().add(dial);
-        // What lies below the face is hidden by it, as in a real one.
-        face.setClip(new Rectangle(width * 0.92, 0.62 * width));
+        dial.setTranslateX(across / 2);
+        dial.setTranslateY(0.95 * down);
+        Pane face = new Pane(ground, dial);
+        face.setMinSize(across, down);
+        face.setMaxSize(across, down);
+        // What reaches below the face is hidden, as in a real one.
+        face.setClip(new Rectangle(across, down));
         getChildren().addAll(frame, face);
     }
 

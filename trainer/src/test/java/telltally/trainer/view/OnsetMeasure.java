@@ -1,19 +1,12 @@
 package telltally.trainer.view;
 
-import java.io.IOException;
-import java.lang.management.ManagementFactory;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.LongSupplier;
-import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
-import javafx.scene.Scene;
-import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import telltally.decoder.plain.PlainDecoder;
 import telltally.simulator.format.FormatCatalog;
@@ -34,8 +27,8 @@ import telltally.trainer.settings.SettingsStore;
 
 /**
  * Plays a lesson of at least ten minutes in the real window, in real time, and prints how late its flashes came, whether
- * that grew, how long the window took to open and what it holds in memory. {@code empty} as argument opens an empty
- * JavaFX window instead; {@code start} opens the trainer and closes it at the third frame.
+ * that grew, and what the window holds in memory. They are shown on the diode, which follows at once: a bulb would add
+ * what it takes to warm up.
  */
 public final class OnsetMeasure {
     /** Fifteen codes with many flashes, sent twice, the separator and one stored code: more than ten minutes. */
@@ -49,29 +42,12 @@ public final class OnsetMeasure {
     private OnsetMeasure() {}
 
     public static void main(String[] arguments) throws InterruptedException {
-        String what = arguments.length == 0 ? "play" : arguments[0];
         Toolkit.startOrStop();
         try {
-            new OnsetMeasure().measure(what);
+            OnsetMeasure measure = new OnsetMeasure();
+            measure.play(Toolkit.fx(measure::open));
         } finally {
             Platform.exit();
-        }
-    }
-
-    private void measure(String what) throws InterruptedException {
-        if (what.equals("empty")) {
-            Toolkit.run(() -> {
-                Stage stage = new Stage();
-                stage.setScene(new Scene(new StackPane(), 1280, 800));
-                stage.show();
-            });
-            tellStart("empty window");
-            return;
-        }
-        TrainerWindow window = Toolkit.fx(this::open);
-        tellStart("trainer");
-        if (what.equals("play")) {
-            play(window);
         }
     }
 
@@ -104,7 +80,7 @@ public final class OnsetMeasure {
                 FormatCatalog.shipped().find("pair-even").orElseThrow(),
                 Optional.empty(),
                 new Content.Outright(new Message.KeyOn(PRESENT, List.of("11"))),
-                Display.LAMP,
+                Display.LED,
                 1);
     }
 
@@ -134,7 +110,7 @@ public final class OnsetMeasure {
         System.out.println("worst change of all, flashes going out included: "
                 + millis(screen.player().playback().worstLateNanos()) + " ms; scored: "
                 + !screen.player().playback().lagged());
-        System.out.println("memory at the end: " + residentMegabytes() + " MB");
+        System.out.println("memory at the end: " + StartMeasure.residentMegabytes() + " MB");
     }
 
     /** Runs after each layout, right before the picture goes to the renderer. */
@@ -178,37 +154,7 @@ public final class OnsetMeasure {
         return together / alone;
     }
 
-    private static void tellStart(String what) throws InterruptedException {
-        CountDownLatch frames = new CountDownLatch(3);
-        AnimationTimer timer = new AnimationTimer() {
-            @Override
-            public void handle(long now) {
-                frames.countDown();
-            }
-        };
-        Toolkit.run(timer::start);
-        frames.await();
-        long millis = System.currentTimeMillis()
-                - ManagementFactory.getRuntimeMXBean().getStartTime();
-        Toolkit.run(timer::stop);
-        System.out.println(what + ": third frame " + millis + " ms after the start of Java, memory "
-                + residentMegabytes() + " MB");
-    }
-
     private static String millis(long nanos) {
         return Double.toString(Math.round(nanos / 1e5) / 10.0);
-    }
-
-    /** Linux only; -1 elsewhere. */
-    private static long residentMegabytes() {
-        try {
-            return Files.readAllLines(Path.of("/proc/self/status")).stream()
-                    .filter(line -> line.startsWith("VmRSS:"))
-                    .mapToLong(line -> Long.parseLong(line.replaceAll("[^0-9]", "")) / 1024)
-                    .findFirst()
-                    .orElse(-1);
-        } catch (IOException e) {
-            return -1;
-        }
     }
 }
