@@ -4,12 +4,10 @@ import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import telltally.simulator.Simulation;
-import telltally.trainer.drill.Answer;
+import telltally.trainer.drill.Answered;
 import telltally.trainer.drill.Credit;
 import telltally.trainer.drill.Drill;
 import telltally.trainer.drill.Level;
-import telltally.trainer.drill.Marked;
 import telltally.trainer.drill.Skill;
 
 /**
@@ -44,39 +42,26 @@ public record DrillEntry(
     /**
      * A drill as it was answered and marked.
      *
-     * @param display how it was shown, in the words of scenario files
-     * @param program version of Telltally
+     * @param with how it was shown and by which program
      * @param scored whether it is to count; where not, its credits are left out
      */
     public static DrillEntry of(
-            UUID id,
-            Instant answeredAt,
-            Drill drill,
-            Answer answer,
-            Marked marked,
-            String display,
-            String program,
-            Timing timing,
-            boolean scored) {
+            UUID id, Instant answeredAt, Answered answered, Circumstances with, Timing timing, boolean scored) {
+        Drill drill = answered.drill();
         return new DrillEntry(
                 id,
                 answeredAt,
                 drill.skill(),
                 drill.level(),
                 drill.item(),
-                new Circumstances(
-                        drill.seed(),
-                        Simulation.GENERATOR_VERSION,
-                        program,
-                        drill.format().id(),
-                        display),
+                with,
                 sent(drill),
                 drill.perfectAnswer().text(),
-                answer.text(),
-                marked.right(),
+                answered.answer().text(),
+                answered.marked().right(),
                 scored,
                 timing,
-                scored ? marked.credits() : List.of());
+                scored ? answered.marked().credits() : List.of());
     }
 
     private static String sent(Drill drill) {

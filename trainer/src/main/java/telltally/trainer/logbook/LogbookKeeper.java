@@ -1,6 +1,8 @@
 package telltally.trainer.logbook;
 
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -63,6 +65,30 @@ public final class LogbookKeeper implements AutoCloseable {
                 asker.execute(() -> otherwise.accept(reason));
             }
         });
+    }
+
+    /**
+     * Asks for something and waits until it is done.
+     *
+     * @throws LogbookException with the reason why it cannot be done
+     */
+    public <T> T askAndWait(Request<T> request) throws LogbookException {
+        CompletableFuture<T> answer = new CompletableFuture<>();
+        worker.execute(() -> {
+            try {
+                answer.complete(request.of(open()));
+            } catch (LogbookException | RuntimeException reason) {
+                answer.completeExceptionally(reason);
+            }
+        });
+        try {
+            return answer.join();
+        } catch (CompletionException failure) {
+            if (failure.getCause() instanceof LogbookException reason) {
+                throw reason;
+            }
+            throw failure;
+        }
     }
 
     /** Where the file is or would be. */

@@ -9,6 +9,8 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import telltally.trainer.drill.Answer;
+import telltally.trainer.drill.Answered;
+import telltally.trainer.drill.Answered.Means;
 import telltally.trainer.drill.Drill;
 import telltally.trainer.drill.DrillMaker;
 import telltally.trainer.drill.Level;
@@ -25,11 +27,8 @@ class DrillEntryTest {
         return DrillEntry.of(
                 UUID.randomUUID(),
                 SampleEntries.MORNING,
-                drill,
-                answer,
-                drill.mark(answer),
-                "lamp",
-                "0.1.0",
+                new Answered(drill, answer, drill.mark(answer), Means.TYPED, 1, !scored, false),
+                new Circumstances(drill.seed(), 1, "0.1.0", drill.format().id(), "lamp"),
                 new DrillEntry.Timing(drill.lampNanos() + 1_000_000_000L, drill.lampNanos(), 0),
                 scored);
     }
