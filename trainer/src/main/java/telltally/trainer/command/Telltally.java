@@ -96,12 +96,16 @@ public final class Telltally {
         return text.lines().findFirst().orElse("");
     }
 
+    static String version() {
+        String version = Telltally.class.getPackage().getImplementationVersion();
+        return version == null ? "(not packaged)" : version;
+    }
+
     /** Says its version, read from where the build put it. */
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Telltally.class.getPackage().getImplementationVersion();
-            return new String[] {"telltally " + (version == null ? "(not packaged)" : version)};
+            return new String[] {"telltally " + version()};
         }
     }
 }

@@ -61,7 +61,7 @@ final class TrainerCommand implements Callable<Integer> {
     @Option(
             names = "--data",
             paramLabel = "DIR",
-            description = "The folder that keeps what is yours (default: your data folder).")
+            description = "The folder with logbook and settings (default: your data folder).")
     private @Nullable Path data;
 
     @Option(
@@ -112,9 +112,12 @@ final class TrainerCommand implements Callable<Integer> {
     }
 
     private SettingsStore settings() throws ProblemException {
-        Path folder = data == null ? DataFolder.ofThisMachine().path() : data;
-        SettingsStore kept = new SettingsFile(folder.resolve(SettingsFile.NAME));
+        SettingsStore kept = new SettingsFile(folder().resolve(SettingsFile.NAME));
         return new Overridden(kept, language(), textPercent());
+    }
+
+    private Path folder() {
+        return data == null ? DataFolder.ofThisMachine().path() : data;
     }
 
     private Opening opening() throws ProblemException {
@@ -126,6 +129,12 @@ final class TrainerCommand implements Callable<Integer> {
             DrillCommand.byId(lesson, LessonShelf.of(Optional.ofNullable(lessons)), "");
         }
         OptionalLong chosen = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
-        return new Opening(Optional.ofNullable(lessons), Optional.ofNullable(lesson), settings(), chosen);
+        return new Opening(
+                Optional.ofNullable(lessons),
+                Optional.ofNullable(lesson),
+                settings(),
+                chosen,
+                folder(),
+                Telltally.version());
     }
 }

@@ -69,7 +69,7 @@ public final class LessonsScreen implements Screen {
 
     @Override
     public void back() {
-        trainer.notice();
+        trainer.home();
     }
 
     static int indexOf(LessonShelf shelf, Scenario scenario) {

@@ -3,6 +3,11 @@ package telltally.trainer.screen;
 /** What the window shows at a time. */
 public sealed interface Screen
         permits NoticeScreen,
+                LearnersScreen,
+                ForgetScreen,
+                HomeScreen,
+                SkillScreen,
+                ProgressScreen,
                 LessonsScreen,
                 BriefingScreen,
                 PlayScreen,

@@ -2,8 +2,10 @@ package telltally.trainer.screen;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -11,9 +13,17 @@ import telltally.decoder.reading.Decoder;
 import telltally.simulator.format.SentGroup;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
+import telltally.trainer.drill.DrillMaker;
+import telltally.trainer.drill.Level;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.AnswerSheet;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.lesson.Marking;
+import telltally.trainer.logbook.Circumstances;
+import telltally.trainer.logbook.LessonEntry;
+import telltally.trainer.logbook.LogbookException;
+import telltally.trainer.mastery.Choice;
 import telltally.trainer.playback.Sound;
 import telltally.trainer.settings.Settings;
 import telltally.trainer.settings.SettingsStore;
@@ -31,7 +41,8 @@ public final class Trainer implements AutoCloseable {
             LongSupplier seeds,
             Supplier<Sound> sound,
             SettingsStore settings,
-            Decoder tapReader) {}
+            Decoder tapReader,
+            Records records) {}
 
     private final Supplier<LessonShelf> shelf;
     private final Surroundings surroundings;
@@ -40,7 +51,9 @@ public final class Trainer implements AutoCloseable {
     private final ReadOnlyObjectWrapper<Settings> settings;
     private Texts texts;
     private Display agreed;
+    private @Nullable Practice practice;
     private @Nullable Sound sound;
+    private @Nullable DrillMaker drillMaker;
 
     /**
      * @param shelf waits for the lessons where they are not read yet; asked from the notice on
@@ -89,6 +102,7 @@ public final class Trainer implements AutoCloseable {
         if (sound != null) {
             sound.close();
         }
+        records().keeper().close();
     }
 
     void agree(Display display) {
@@ -96,9 +110,42 @@ public final class Trainer implements AutoCloseable {
         Optional<Scenario> first = startLesson.flatMap(id -> shelf.get().find(id));
         if (first.isPresent()) {
             briefing(first.get());
-        } else {
+        } else if (startLesson.isPresent()) {
             show(new LessonsScreen(this, shelf.get(), startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
+        } else {
+            learners();
         }
+    }
+
+    /** Who is practising? */
+    void learners() {
+        LearnersScreen next = new LearnersScreen(this);
+        show(next);
+        next.look();
+    }
+
+    /** A guest, until somebody begins. */
+    private Practice practice() {
+        Practice known = practice;
+        if (known == null) {
+            known = Practice.ofGuest(records().keeper());
+            practice = known;
+        }
+        return known;
+    }
+
+    /** Somebody begins to practise. */
+    void begin(Practice somebody) {
+        practice = somebody;
+        home();
+    }
+
+    void home() {
+        show(new HomeScreen(this, practice(), Optional.empty()));
+    }
+
+    void drill(DrillCourse course, Choice choice) {
+        show(new DrillScreen(this, course.ask(choice), agreed, course));
     }
 
     void notice() {
@@ -125,7 +172,23 @@ public final class Trainer implements AutoCloseable {
     }
 
     void mark(Lesson lesson, AnswerSheet sheet, Display shownBy, Optional<String> notScored) {
-        show(new MarkingScreen(this, lesson, sheet, shownBy, notScored));
+        Optional<String> notKept = keep(lesson, lesson.mark(sheet), shownBy, notScored.isEmpty());
+        Optional<String> remark =
+                Stream.concat(notScored.stream(), notKept.stream()).reduce((one, other) -> one + " " + other);
+        show(new MarkingScreen(this, lesson, sheet, shownBy, remark));
+    }
+
+    /** Writes a lesson down before anything of its marks is seen. */
+    private Optional<String> keep(Lesson lesson, Marking marking, Display shownBy, boolean scored) {
+        Circumstances with = new Circumstances(
+                lesson.recording().seed(),
+                lesson.recording().generatorVersion(),
+                records().program(),
+                lesson.scenario().format().id(),
+                shownBy.key());
+        LessonEntry entry = LessonEntry.of(
+                UUID.randomUUID(), records().now().get(), lesson.scenario().id(), with, marking, scored);
+        return practice().keep(entry).map(reason -> texts.of("learners.not-kept", told(reason)));
     }
 
     void replay(MarkingScreen from, Optional<SentGroup> only) {
@@ -152,6 +215,43 @@ public final class Trainer implements AutoCloseable {
     void show(Screen next) {
         screen().leave();
         screen.set(next);
+    }
+
+    Records records() {
+        return surroundings.records();
+    }
+
+    /** How flashes are perceived unless something else is chosen. */
+    Display agreed() {
+        return agreed;
+    }
+
+    long nextSeed() {
+        return surroundings.seeds().getAsLong();
+    }
+
+    /** Made when the first drill is asked for: it reads the formats and code lists that ship. */
+    DrillMaker drillMaker() {
+        DrillMaker made = drillMaker;
+        if (made == null) {
+            made = DrillMaker.shipped();
+            drillMaker = made;
+        }
+        return made;
+    }
+
+    /** What a skill is called. */
+    String name(Skill skill) {
+        return texts.of("drill.skill-" + skill.key());
+    }
+
+    String levelTold(Level level) {
+        return level.full() ? texts.of("drill.full-level") : texts.of("drill.level", level.value());
+    }
+
+    /** Why the logbook cannot be used. */
+    String told(LogbookException reason) {
+        return texts.of("learners.reason-" + LearnersScreen.key(reason.reason().name()), reason.file());
     }
 
     LongSupplier clockNanos() {

@@ -12,6 +12,13 @@ import telltally.trainer.settings.SettingsStore;
  * @param startLesson the id of the lesson to begin with
  * @param settings what the learner has chosen before
  * @param seed for runs that can be repeated; without it every run waits differently for the first flash
+ * @param dataFolder where the logbook is kept
+ * @param program version of Telltally
  */
 public record Opening(
-        Optional<Path> lessonsFolder, Optional<String> startLesson, SettingsStore settings, OptionalLong seed) {}
+        Optional<Path> lessonsFolder,
+        Optional<String> startLesson,
+        SettingsStore settings,
+        OptionalLong seed,
+        Path dataFolder,
+        String program) {}

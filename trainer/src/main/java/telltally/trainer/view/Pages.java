@@ -4,13 +4,18 @@ import telltally.trainer.screen.BriefingScreen;
 import telltally.trainer.screen.DrillMarkedScreen;
 import telltally.trainer.screen.DrillReplayScreen;
 import telltally.trainer.screen.DrillScreen;
+import telltally.trainer.screen.ForgetScreen;
+import telltally.trainer.screen.HomeScreen;
+import telltally.trainer.screen.LearnersScreen;
 import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
+import telltally.trainer.screen.ProgressScreen;
 import telltally.trainer.screen.ReplayScreen;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.SettingsScreen;
+import telltally.trainer.screen.SkillScreen;
 import telltally.trainer.text.Texts;
 
 /** Which page shows which screen. */
@@ -20,6 +25,21 @@ final class Pages {
     static Page of(Screen screen, Texts texts) {
         if (screen instanceof NoticeScreen notice) {
             return new NoticePage(notice, texts);
+        }
+        if (screen instanceof LearnersScreen learners) {
+            return new LearnersPage(learners, texts);
+        }
+        if (screen instanceof ForgetScreen forget) {
+            return new ForgetPage(forget, texts);
+        }
+        if (screen instanceof HomeScreen home) {
+            return new HomePage(home, texts);
+        }
+        if (screen instanceof SkillScreen skill) {
+            return new SkillPage(skill, texts);
+        }
+        if (screen instanceof ProgressScreen progress) {
+            return new ProgressPage(progress, texts);
         }
         if (screen instanceof LessonsScreen lessons) {
             return new LessonsPage(lessons, texts);

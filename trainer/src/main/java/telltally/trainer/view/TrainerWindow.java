@@ -1,5 +1,7 @@
 package telltally.trainer.view;
 
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.LongSupplier;
@@ -13,8 +15,10 @@ import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import telltally.decoder.reading.Decoder;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.logbook.LogbookKeeper;
 import telltally.trainer.playback.Sounder;
 import telltally.trainer.screen.NoticeScreen;
+import telltally.trainer.screen.Records;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.Trainer;
 import telltally.trainer.settings.Settings;
@@ -80,8 +84,13 @@ public final class TrainerWindow {
     public static void open(Opening opening, Decoder tapReader) {
         Lazily<LessonShelf> shelf = new Lazily<>(() -> LessonShelf.of(opening.lessonsFolder()));
         LongSupplier seeds = () -> opening.seed().orElseGet(System::nanoTime);
+        Records records = new Records(
+                LogbookKeeper.onItsOwn(opening.dataFolder(), Platform::runLater),
+                Instant::now,
+                ZoneId::systemDefault,
+                opening.program());
         Trainer.Surroundings surroundings =
-                new Trainer.Surroundings(System::nanoTime, seeds, Sounder::new, opening.settings(), tapReader);
+                new Trainer.Surroundings(System::nanoTime, seeds, Sounder::new, opening.settings(), tapReader, records);
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Platform.runLater(() -> {
             trying(closed, () -> {

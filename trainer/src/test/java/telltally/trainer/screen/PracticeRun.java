@@ -24,6 +24,7 @@ final class PracticeRun {
 
     final AtomicLong clockNanos = new AtomicLong(5_000_000_000L);
     final ListeningSound sound = new ListeningSound();
+    final SampleRecords records = new SampleRecords();
     final Trainer trainer;
     private int soundsOpened;
     private long seeds;
@@ -37,7 +38,8 @@ final class PracticeRun {
                     return sound;
                 },
                 SettingsStore.forgetful(Settings.usual().withLanguage(Optional.of(Locale.ENGLISH))),
-                new PlainDecoder());
+                new PlainDecoder(),
+                records.records());
         trainer = new Trainer(() -> shelf, surroundings, startLesson);
     }
 
@@ -58,9 +60,16 @@ final class PracticeRun {
         NoticeScreen notice = at(NoticeScreen.class);
         notice.choiceProperty().set(display);
         notice.goOn();
-        at(LessonsScreen.class).open(0);
+        lessons().open(0);
         at(BriefingScreen.class).start();
         return at(PlayScreen.class);
+    }
+
+    /** As a guest, from the question who is practising. */
+    LessonsScreen lessons() {
+        at(LearnersScreen.class).goOnAsGuest();
+        at(HomeScreen.class).lessons();
+        return at(LessonsScreen.class);
     }
 
     void pass(double seconds) {

@@ -58,13 +58,17 @@ class TrainerTest {
         run.trainer.screen().back();
         assertThat(run.at(LessonsScreen.class).selected()).isZero();
         run.trainer.screen().back();
+        assertThat(run.trainer.screen()).isInstanceOf(HomeScreen.class);
+        run.trainer.screen().back();
+        assertThat(run.trainer.screen()).isInstanceOf(LearnersScreen.class);
+        run.trainer.screen().back();
         assertThat(run.trainer.screen()).isInstanceOf(NoticeScreen.class);
     }
 
     @Test
     void a_broken_file_is_listed_and_does_not_open() {
         run.at(NoticeScreen.class).goOn();
-        LessonsScreen lessons = run.at(LessonsScreen.class);
+        LessonsScreen lessons = run.lessons();
 
         assertThat(lessons.items()).extracting(LessonsScreen.Item::playable).containsExactly(true, true, false);
         assertThat(lessons.items().get(2).trains()).contains("no format is called");
@@ -95,13 +99,13 @@ class TrainerTest {
         Scenario byEar = shownBy(Display.SOUNDER);
         PracticeRun lampAgreed = PracticeRun.of(byEar);
         lampAgreed.at(NoticeScreen.class).goOn();
-        lampAgreed.at(LessonsScreen.class).open(0);
+        lampAgreed.lessons().open(0);
         assertThat(lampAgreed.at(BriefingScreen.class).shownByProperty().get()).isEqualTo(Display.SOUNDER);
 
         PracticeRun lampRefused = PracticeRun.of(shownBy(Display.LAMP));
         lampRefused.at(NoticeScreen.class).choiceProperty().set(Display.SOUNDER);
         lampRefused.at(NoticeScreen.class).goOn();
-        lampRefused.at(LessonsScreen.class).open(0);
+        lampRefused.lessons().open(0);
         assertThat(lampRefused.at(BriefingScreen.class).shownByProperty().get()).isEqualTo(Display.SOUNDER);
     }
 
@@ -110,7 +114,7 @@ class TrainerTest {
         for (Display display : List.of(Display.TEST_LIGHT, Display.METER, Display.LED)) {
             PracticeRun asked = PracticeRun.of(shownBy(display));
             asked.at(NoticeScreen.class).goOn();
-            asked.at(LessonsScreen.class).open(0);
+            asked.lessons().open(0);
 
             BriefingScreen briefing = asked.at(BriefingScreen.class);
             assertThat(briefing.shownByProperty().get()).isEqualTo(display);
@@ -126,7 +130,7 @@ class TrainerTest {
         PracticeRun needle = PracticeRun.of(shownBy(Display.TEST_LIGHT));
         needle.at(NoticeScreen.class).choiceProperty().set(Display.METER);
         needle.at(NoticeScreen.class).goOn();
-        needle.at(LessonsScreen.class).open(0);
+        needle.lessons().open(0);
 
         assertThat(needle.at(BriefingScreen.class).shownByProperty().get()).isEqualTo(Display.METER);
     }
@@ -139,7 +143,7 @@ class TrainerTest {
         PracticeRun heard = PracticeRun.usual();
         heard.at(NoticeScreen.class).choiceProperty().set(Display.LAMP_AND_SOUNDER);
         heard.at(NoticeScreen.class).goOn();
-        heard.at(LessonsScreen.class).open(0);
+        heard.lessons().open(0);
         assertThat(heard.soundsOpened()).isEqualTo(1);
         heard.trainer.close();
         assertThat(heard.sound.calls).endsWith("close");
@@ -148,7 +152,7 @@ class TrainerTest {
     @Test
     void every_briefing_of_a_procedure_shows_the_cautions() {
         run.at(NoticeScreen.class).goOn();
-        run.at(LessonsScreen.class).open(0);
+        run.lessons().open(0);
         assertThat(run.at(BriefingScreen.class).cautions())
                 .anyMatch(text -> text.contains("airbag"))
                 .anyMatch(text -> text.contains("licensed technician"));
@@ -157,7 +161,7 @@ class TrainerTest {
                 .scenario();
         PracticeRun engine = PracticeRun.of(running);
         engine.at(NoticeScreen.class).goOn();
-        engine.at(LessonsScreen.class).open(0);
+        engine.lessons().open(0);
         assertThat(engine.at(BriefingScreen.class).cautions()).anyMatch(text -> text.contains("carbon monoxide"));
     }
 

@@ -19,9 +19,12 @@ import telltally.trainer.lesson.LessonShelf.Entry;
 import telltally.trainer.playback.ShownFlash;
 import telltally.trainer.playback.Sounder;
 import telltally.trainer.screen.BriefingScreen;
+import telltally.trainer.screen.HomeScreen;
+import telltally.trainer.screen.LearnersScreen;
 import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
+import telltally.trainer.screen.SampleRecords;
 import telltally.trainer.screen.Trainer;
 import telltally.trainer.settings.SettingsStore;
 
@@ -64,7 +67,8 @@ public final class OnsetMeasure {
                         () -> 1,
                         Sounder::new,
                         SettingsStore.forgetful(OpenWindow.english()),
-                        new PlainDecoder()),
+                        new PlainDecoder(),
+                        new SampleRecords().records()),
                 Optional.empty());
         TrainerWindow window = new TrainerWindow(new Stage(), trainer, clock);
         window.show();
@@ -88,6 +92,8 @@ public final class OnsetMeasure {
         Trainer trainer = window.trainer();
         PlayScreen screen = Toolkit.fx(() -> {
             ((NoticeScreen) trainer.screen()).goOn();
+            ((LearnersScreen) trainer.screen()).goOnAsGuest();
+            ((HomeScreen) trainer.screen()).lessons();
             ((LessonsScreen) trainer.screen()).open(0);
             ((BriefingScreen) trainer.screen()).start();
             return (PlayScreen) trainer.screen();

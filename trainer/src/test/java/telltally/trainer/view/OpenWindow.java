@@ -17,6 +17,7 @@ import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
 import telltally.trainer.playback.Voice;
 import telltally.trainer.screen.DrillDoor;
+import telltally.trainer.screen.SampleRecords;
 import telltally.trainer.screen.Screen;
 import telltally.trainer.screen.Trainer;
 import telltally.trainer.settings.Settings;
@@ -36,9 +37,18 @@ final class OpenWindow implements AutoCloseable {
     }
 
     OpenWindow(LessonShelf shelf, Settings settings) {
+        this(shelf, settings, new SampleRecords());
+    }
+
+    OpenWindow(LessonShelf shelf, Settings settings, SampleRecords records) {
         window = Toolkit.fx(() -> {
             Trainer.Surroundings surroundings = new Trainer.Surroundings(
-                    clockNanos::get, () -> 7, NoDevice::new, SettingsStore.forgetful(settings), new PlainDecoder());
+                    clockNanos::get,
+                    () -> 7,
+                    NoDevice::new,
+                    SettingsStore.forgetful(settings),
+                    new PlainDecoder(),
+                    records.records());
             Trainer trainer = new Trainer(() -> shelf, surroundings, Optional.empty());
             TrainerWindow made = new TrainerWindow(new Stage(), trainer, clockNanos::get);
             made.show();
@@ -102,6 +112,13 @@ final class OpenWindow implements AutoCloseable {
             clockNanos.addAndGet((long) (seconds * 1e9));
             window.frame();
         });
+    }
+
+    /** From the notice, as a guest, to the lessons. */
+    void goToLessons() {
+        press(KeyCode.ENTER);
+        pressWithAlt(KeyCode.G);
+        pressWithAlt(KeyCode.L);
     }
 
     void press(KeyCode... keys) {

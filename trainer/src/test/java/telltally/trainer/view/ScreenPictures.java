@@ -14,12 +14,18 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
 import telltally.simulator.scenario.Display;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.logbook.LogbookException;
+import telltally.trainer.logbook.SampleLogbook;
 import telltally.trainer.screen.BriefingScreen;
+import telltally.trainer.screen.HomeScreen;
+import telltally.trainer.screen.LearnersScreen;
 import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.ReplayScreen;
+import telltally.trainer.screen.SampleRecords;
 import telltally.trainer.settings.Ground;
 import telltally.trainer.settings.Settings;
 import telltally.trainer.settings.Theme;
@@ -77,6 +83,34 @@ public final class ScreenPictures {
         try (OpenWindow window = new OpenWindow(shelf, settings)) {
             new ScreenPictures(folder, suffix, window).walk();
         }
+        SampleRecords records = new SampleRecords();
+        try {
+            SampleLogbook.practised(records.folder(), records.records().now().get());
+        } catch (LogbookException e) {
+            throw new AssertionError(e);
+        }
+        try (OpenWindow window = new OpenWindow(shelf, settings, records)) {
+            new ScreenPictures(folder, suffix, window).practise();
+        }
+    }
+
+    /** Somebody who has practised for two weeks looks around. */
+    private void practise() {
+        window.press(KeyCode.ENTER);
+        take("learners");
+        Toolkit.run(() -> ((LearnersScreen) window.now()).setDeleting(true));
+        window.press(KeyCode.ENTER);
+        take("forget");
+        window.press(KeyCode.ENTER);
+        window.press(KeyCode.DOWN, KeyCode.ENTER);
+        take("home");
+        Toolkit.run(() -> ((HomeScreen) window.now()).progress());
+        take("progress");
+        window.press(KeyCode.TAB, KeyCode.ENTER);
+        take("progress-table");
+        window.press(KeyCode.ESCAPE);
+        Toolkit.run(() -> ((HomeScreen) window.now()).open(Skill.COUNT_A_DIGIT));
+        take("skill");
     }
 
     private static void display(Path folder, LessonShelf shelf, Settings usual, Display display, Theme theme) {
@@ -87,6 +121,8 @@ public final class ScreenPictures {
             Toolkit.run(() -> {
                 ((NoticeScreen) window.now()).choiceProperty().set(display);
                 ((NoticeScreen) window.now()).goOn();
+                ((LearnersScreen) window.now()).goOnAsGuest();
+                ((HomeScreen) window.now()).lessons();
                 ((LessonsScreen) window.now()).open(LESSON);
                 ((BriefingScreen) window.now()).start();
             });
@@ -108,6 +144,10 @@ public final class ScreenPictures {
     private void walk() {
         take("notice");
         window.press(KeyCode.ENTER);
+        take("learners-first");
+        Toolkit.run(() -> ((LearnersScreen) window.now()).goOnAsGuest());
+        take("home-guest");
+        Toolkit.run(() -> ((HomeScreen) window.now()).lessons());
         take("lessons");
         window.pressWithAlt(suffix.contains("german") || suffix.contains("text-2") ? KeyCode.E : KeyCode.S);
         take("settings");

@@ -30,6 +30,8 @@ import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.SampleLessons;
 import telltally.trainer.screen.BriefingScreen;
+import telltally.trainer.screen.HomeScreen;
+import telltally.trainer.screen.LearnersScreen;
 import telltally.trainer.screen.LessonsScreen;
 import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.NoticeScreen;
@@ -70,7 +72,7 @@ class TrainerWindowTest {
     void a_lesson_is_done_from_notice_to_replay_by_the_keyboard_alone() {
         OpenWindow window = open(1);
         assertThat(window.screen()).isInstanceOf(NoticeScreen.class);
-        window.press(KeyCode.ENTER);
+        window.goToLessons();
         assertThat(window.screen()).isInstanceOf(LessonsScreen.class);
         window.press(KeyCode.DOWN, KeyCode.UP, KeyCode.SPACE);
         assertThat(window.screen()).isInstanceOf(BriefingScreen.class);
@@ -103,7 +105,8 @@ class TrainerWindowTest {
     @Test
     void enter_on_a_marked_code_replays_that_code() {
         OpenWindow window = open(1);
-        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER);
         window.type("34 ");
         window.pressWithAlt(KeyCode.M);
         focus(window, RowButton.class, 1);
@@ -115,7 +118,8 @@ class TrainerWindowTest {
     @Test
     void enter_on_the_last_empty_line_leads_to_the_marking() {
         OpenWindow window = open(1);
-        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER);
         window.type("34 ");
         window.press(KeyCode.ENTER, KeyCode.ENTER);
         assertThat(window.screen()).as("the button has the keyboard, and waits").isInstanceOf(PlayScreen.class);
@@ -127,7 +131,8 @@ class TrainerWindowTest {
     @Test
     void arrows_change_the_column_and_escape_goes_back() {
         OpenWindow window = open(1);
-        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER, KeyCode.RIGHT);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.RIGHT);
         window.type("15");
         window.press(KeyCode.LEFT);
         window.type("34");
@@ -137,14 +142,15 @@ class TrainerWindowTest {
 
         window.press(KeyCode.ESCAPE);
         assertThat(window.screen()).isInstanceOf(BriefingScreen.class);
-        window.press(KeyCode.ESCAPE, KeyCode.ESCAPE, KeyCode.ESCAPE);
+        window.press(KeyCode.ESCAPE, KeyCode.ESCAPE, KeyCode.ESCAPE, KeyCode.ESCAPE, KeyCode.ESCAPE);
         assertThat(window.screen()).isInstanceOf(NoticeScreen.class);
     }
 
     @Test
     void playing_again_leaves_the_keyboard_on_the_sheet() {
         OpenWindow window = open(1);
-        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER);
         window.type("3");
         window.pass(10);
         window.pressWithAlt(KeyCode.P);
@@ -158,7 +164,9 @@ class TrainerWindowTest {
     @Test
     void the_sounder_can_be_chosen_by_arrow_keys_and_a_missing_device_is_told() {
         OpenWindow window = open(1);
-        window.press(KeyCode.RIGHT, KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.press(KeyCode.RIGHT);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER);
         window.pass(3);
 
         PlayScreen play = window.screen(PlayScreen.class);
@@ -170,7 +178,8 @@ class TrainerWindowTest {
     @Test
     void a_stall_of_the_computer_is_told_on_the_marked_sheet() {
         OpenWindow window = open(1);
-        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER);
         window.pass(1);
         window.stall(20);
         window.pressWithAlt(KeyCode.M);
@@ -181,7 +190,8 @@ class TrainerWindowTest {
     @Test
     void the_lamp_says_the_same_whether_it_is_lit_or_not() {
         OpenWindow window = open(1);
-        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER);
         Set<String> said = new TreeSet<>();
         Set<Boolean> lit = new TreeSet<>();
         PlayScreen play = window.screen(PlayScreen.class);
@@ -210,6 +220,10 @@ class TrainerWindowTest {
         window.press(KeyCode.ESCAPE);
         assertThat(window.screen()).isInstanceOf(NoticeScreen.class);
         window.press(KeyCode.ENTER);
+        look(window, complaints);
+        window.pressWithAlt(KeyCode.G);
+        look(window, complaints);
+        window.pressWithAlt(KeyCode.L);
         look(window, complaints);
         window.press(KeyCode.ENTER);
         look(window, complaints);
@@ -262,6 +276,8 @@ class TrainerWindowTest {
         List<String> found = new ArrayList<>();
         if (window.now() instanceof NoticeScreen notice) {
             notice.goOn();
+            ((LearnersScreen) window.now()).goOnAsGuest();
+            ((HomeScreen) window.now()).lessons();
         }
         ((LessonsScreen) window.now()).open(lesson);
         found.addAll(Looks.cutOff(window.scene()));
@@ -301,7 +317,7 @@ class TrainerWindowTest {
                 Display.TEST_LIGHT, TestLight.class,
                 Display.METER, Meter.class);
         OpenWindow window = open(1);
-        window.press(KeyCode.ENTER);
+        window.goToLessons();
         faces.forEach((display, face) -> {
             Toolkit.run(() -> {
                 ((LessonsScreen) window.now()).open(0);
@@ -319,7 +335,8 @@ class TrainerWindowTest {
     @Test
     void large_text_keeps_the_lamp_as_small_as_it_has_to_be() {
         OpenWindow window = open(2);
-        window.press(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
+        window.goToLessons();
+        window.press(KeyCode.ENTER, KeyCode.ENTER);
 
         Bounds lamp = Toolkit.fx(() -> {
             Node node = found(window, Lamp.class).get(0);
@@ -334,7 +351,11 @@ class TrainerWindowTest {
     void where_the_keyboard_is_can_be_seen_on_every_page() {
         OpenWindow window = open(1);
         ringsAreSeen(window);
-        window.press(KeyCode.ENTER);
+        Toolkit.run(window.screen(NoticeScreen.class)::goOn);
+        ringsAreSeen(window);
+        window.pressWithAlt(KeyCode.G);
+        ringsAreSeen(window);
+        window.pressWithAlt(KeyCode.L);
         ringsAreSeen(window);
         focus(window, RowButton.class, 0);
         window.press(KeyCode.ENTER);
