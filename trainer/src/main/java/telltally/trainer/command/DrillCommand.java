@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.format.Segment;
+import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.simulator.scenario.ScenarioReader;
 import telltally.trainer.drill.FlashStrip;
@@ -20,6 +21,7 @@ import telltally.trainer.drill.Notices;
 import telltally.trainer.lesson.AnswerSheet;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.lesson.Marking;
 import telltally.trainer.lesson.Words;
 import telltally.trainer.playback.FlashRate;
 import telltally.trainer.text.Texts;
@@ -33,6 +35,9 @@ import telltally.trainer.text.Texts;
         })
 final class DrillCommand implements Callable<Integer> {
     private static final int LINE_LETTERS = 78;
+
+    /** How records call flashes that are written as text. */
+    private static final String STRIP = "strip";
 
     private final Streams streams;
     private final LinePrompt prompt;
@@ -48,6 +53,18 @@ final class DrillCommand implements Callable<Integer> {
 
     @Option(names = "--text", description = "Write the flashes as a strip of text that does not blink.")
     private boolean text;
+
+    @Option(
+            names = "--learner",
+            paramLabel = "NAME",
+            description = "Keep the answers in the logbook under this name (default: nothing is kept).")
+    private @Nullable String learner;
+
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "The folder with the logbook (default: your data folder).")
+    private @Nullable Path data;
 
     /** A folder with lessons of one's own; only the trainer's own options name one. */
     private @Nullable Path lessons;
@@ -71,10 +88,17 @@ final class DrillCommand implements Callable<Integer> {
     public Integer call() throws ProblemException {
         LessonShelf shelf = LessonShelf.of(Optional.ofNullable(lessons));
         Optional<Scenario> asked = lesson == null ? Optional.empty() : Optional.of(named(lesson, shelf));
-        Notices.BEFORE_THE_FIRST_FLASH.forEach(streams::line);
-        Optional<Scenario> next = asked.isPresent() ? asked : choose(shelf);
+        try (TerminalRecords records = learner == null ? TerminalRecords.none() : TerminalRecords.of(learner, data)) {
+            Notices.BEFORE_THE_FIRST_FLASH.forEach(streams::line);
+            rounds(shelf, asked.isPresent() ? asked : choose(shelf), records);
+        }
+        return ExitStatus.DONE;
+    }
+
+    private void rounds(LessonShelf shelf, Optional<Scenario> first, TerminalRecords records) {
+        Optional<Scenario> next = first;
         while (next.isPresent()) {
-            if (!round(Lesson.play(next.get(), seed++))) {
+            if (!round(Lesson.play(next.get(), seed++), records)) {
                 break;
             }
             Optional<String> again = prompt.ask("Enter for the same lesson, l for another, q to stop: ");
@@ -85,7 +109,6 @@ final class DrillCommand implements Callable<Integer> {
                 next = choose(shelf);
             }
         }
-        return ExitStatus.DONE;
     }
 
     private static Scenario named(String lesson, LessonShelf shelf) throws ProblemException {
@@ -128,7 +151,7 @@ final class DrillCommand implements Callable<Integer> {
     }
 
     /** One lesson, shown, asked and marked; false where the input ended or the learner stopped. */
-    private boolean round(Lesson shown) {
+    private boolean round(Lesson shown, TerminalRecords records) {
         streams.line("");
         streams.line(shown.scenario().title());
         shown.scenario().briefing().forEach(paragraph -> {
@@ -160,7 +183,10 @@ final class DrillCommand implements Callable<Integer> {
             }
             sheet = sheet.with(segment, Arrays.asList(written.get().split("[\\s,;]+", -1)));
         }
-        MarkedSheet.lines(texts, shown, shown.mark(sheet)).forEach(streams::line);
+        Marking marking = shown.mark(sheet);
+        records.keep(shown, marking, blinking ? Display.LAMP.key() : STRIP)
+                .ifPresent(problem -> streams.problems(List.of(problem)));
+        MarkedSheet.lines(texts, shown, marking).forEach(streams::line);
         return true;
     }
 

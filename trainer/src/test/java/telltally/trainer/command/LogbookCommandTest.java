@@ -127,4 +127,34 @@ class LogbookCommandTest {
             assertThat(help.outLines()).anyMatch(line -> line.contains("--data"));
         }
     }
+
+    @Test
+    void the_terminal_drill_keeps_answers_for_whoever_gives_a_name() {
+        CommandRun drill = CommandRun.fed(
+                "99\nq\n",
+                "drill",
+                "--lesson",
+                "two-digits",
+                "--text",
+                "--learner",
+                "Eve",
+                "--data",
+                folder.toString());
+
+        assertThat(drill.status()).as(drill.err()).isZero();
+        assertThat(run("", "learners").outLines())
+                .anyMatch(line -> line.startsWith("Eve\t") && line.endsWith("\t1 lesson"));
+        assertThat(run("", "export", "--csv", "-", "--learner", "Eve")
+                        .outLines()
+                        .get(1))
+                .contains(",strip,");
+    }
+
+    @Test
+    void a_name_that_is_none_is_refused_before_the_first_flash() {
+        CommandRun drill = CommandRun.fed("", "drill", "--text", "--learner", " ", "--data", folder.toString());
+
+        refused(drill, "--learner:1:1: is empty; expected a name");
+        assertThat(drill.out()).isEmpty();
+    }
 }
