@@ -18,7 +18,11 @@ class DeterminismTest {
     private static final List<Path> SETS = List.of(
             SeedFolder.SHIPPED.resolve("messages-clock-jitter-bounce.json"),
             SeedFolder.SHIPPED.resolve("lessons.json"),
-            SeedFolder.SHIPPED.resolve("stories.json"));
+            SeedFolder.SHIPPED.resolve("stories.json"),
+            SeedFolder.SHIPPED.resolve("noise/mixed-3.json"),
+            SeedFolder.SHIPPED.resolve("noise/phone-clip-2.json"),
+            SeedFolder.SHIPPED.resolve("noise/needle-watched-2.json"),
+            SeedFolder.SHIPPED.resolve("nothing/nothing-random-3.json"));
 
     private static final String NEWER_JDK = "TELLTALLY_NEWER_JDK";
 

@@ -185,6 +185,11 @@ public final class ChannelFields {
 
     private static Step filamentLamp(Fields fields) {
         Strength volts = StrengthFields.number(fields, "supply_v", MIN_LAMP_VOLTS, MOST_LAMP_VOLTS);
+        if (volts.from() == volts.to()) {
+            // How a bulb warms and cools costs more to work out than all the rest of a recording.
+            FilamentLamp lamp = FilamentLamp.of(Bulb.panel(), volts.from());
+            return new Step("filament-lamp", draw -> lamp);
+        }
         return new Step("filament-lamp", draw -> FilamentLamp.of(Bulb.panel(), draw.of("volts", volts)));
     }
 

@@ -15,13 +15,15 @@ import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.TextFile;
 import telltally.simulator.format.FormatReader;
+import telltally.simulator.recording.TruthJson;
+import telltally.simulator.recording.TruthReader;
 import telltally.simulator.scenario.ScenarioReader;
 
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
         description = {
-            "Checks scenarios, flash formats, code lists and seed sets.",
+            "Checks scenarios, flash formats, code lists, seed sets and truths.",
             "Tells every problem with file, line, column and field; exit status 2 where there is one."
         })
 final class CheckCommand implements Callable<Integer> {
@@ -67,6 +69,7 @@ final class CheckCommand implements Callable<Integer> {
         checks.put(FormatReader.SCHEMA, path -> FormatReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
         checks.put(CodeListReader.SCHEMA, path -> CodeListReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
         checks.put(SeedSetReader.SCHEMA, SeedSetReader::read);
+        checks.put(TruthJson.SCHEMA, path -> TruthReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
         return checks;
     }
 
