@@ -34,9 +34,7 @@ class HuntCaseTest {
     }
 
     private static boolean holds(HuntCase each, char digit) {
-        return each.truth().codes().values().stream()
-                .flatMap(List::stream)
-                .anyMatch(code -> code.indexOf(digit) >= 0);
+        return each.truth().codes().values().stream().flatMap(List::stream).anyMatch(code -> code.indexOf(digit) >= 0);
     }
 
     @Test
@@ -66,8 +64,8 @@ class HuntCaseTest {
                 7);
         HuntCase simplest = simplest(
                 start,
-                each -> each.noises().stream().anyMatch(noise -> noise.kind() == HuntNoise.Kind.JITTER
-                        && noise.strength() > 0.02));
+                each -> each.noises().stream()
+                        .anyMatch(noise -> noise.kind() == HuntNoise.Kind.JITTER && noise.strength() > 0.02));
         assertThat(simplest.noises()).singleElement().satisfies(noise -> {
             assertThat(noise.kind()).isEqualTo(HuntNoise.Kind.JITTER);
             assertThat(noise.strength()).isBetween(0.02, 0.03);
@@ -87,7 +85,9 @@ class HuntCaseTest {
         List<HuntCase> drawn = IntStream.range(0, 200)
                 .mapToObj(seed -> HuntCase.drawnFrom(Chance.of(seed), FORMATS))
                 .toList();
-        assertThat(drawn).extracting(each -> each.format().id()).containsAll(FormatCatalog.shipped().ids());
+        assertThat(drawn)
+                .extracting(each -> each.format().id())
+                .containsAll(FormatCatalog.shipped().ids());
         assertThat(drawn.stream().flatMap(each -> each.noises().stream()).map(HuntNoise::kind))
                 .contains(HuntNoise.Kind.values());
     }

@@ -13,8 +13,8 @@ import telltally.simulator.document.ProblemException;
  * <pre>mvn -q -Pprogram -pl decoder -am process-test-classes -Dprogram=telltally.decoder.score.SeedCasesSpeed</pre>
  */
 final class SeedCasesSpeed {
-    private static final int WARM_UP_PART = 2;
-    private static final int SEEDS = 2_000;
+    private static final int WARM_UP_PART = 1;
+    private static final int SEEDS = 5_000;
     private static final int FEWER = 20;
 
     private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
