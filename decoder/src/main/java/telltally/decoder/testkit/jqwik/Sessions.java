@@ -6,6 +6,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Shrinkable;
 import net.jqwik.api.ShrinkingDistance;
+import telltally.decoder.testkit.InventedFormat;
 import telltally.decoder.testkit.MessageSession;
 import telltally.decoder.testkit.Messages;
 import telltally.decoder.testkit.Noise;
@@ -24,6 +25,12 @@ public final class Sessions {
     /** The formats that ship. */
     public static Arbitrary<FlashFormat> formats() {
         return Arbitraries.of(FormatCatalog.shipped().all());
+    }
+
+    /** Formats that nobody uses, for decoders that claim to read any; they shrink to one digit of half a second. */
+    public static Arbitrary<InventedFormat> inventedFormats() {
+        return Arbitraries.fromGenerator(
+                random -> new ShrinkingFormat(InventedFormat.drawn(Chance.of(random.nextLong()))));
     }
 
     /**
@@ -50,6 +57,18 @@ public final class Sessions {
     public static Arbitrary<MessageSession> spoiled(List<FlashFormat> formats, int mostCodes, Noise strongest) {
         return Arbitraries.fromGenerator(
                 random -> new ShrinkingSession(MessageSession.one(formats, mostCodes, strongest, random.nextLong())));
+    }
+
+    private record ShrinkingFormat(InventedFormat value) implements Shrinkable<InventedFormat> {
+        @Override
+        public Stream<Shrinkable<InventedFormat>> shrink() {
+            return value.simpler().map(ShrinkingFormat::new);
+        }
+
+        @Override
+        public ShrinkingDistance distance() {
+            return ShrinkingDistance.of(value.size());
+        }
     }
 
     private record ShrinkingMessage(Messages messages, Message value) implements Shrinkable<Message> {

@@ -19,6 +19,7 @@ import org.junit.platform.launcher.core.LauncherDiscoveryRequestBuilder;
 import org.junit.platform.launcher.core.LauncherFactory;
 import telltally.decoder.testkit.BrokenDecoders;
 import telltally.decoder.testkit.DecoderAssertions;
+import telltally.decoder.testkit.InventedFormat;
 import telltally.decoder.testkit.MessageSession;
 import telltally.decoder.testkit.Messages;
 import telltally.decoder.testkit.Noise;
@@ -62,10 +63,26 @@ class SessionsShrinkTest {
         }
     }
 
+    static class FormatsFail {
+        @Provide
+        Arbitrary<InventedFormat> formats() {
+            return Sessions.inventedFormats();
+        }
+
+        @Property(seed = "8", afterFailure = AfterFailureMode.RANDOM_SEED)
+        void no_code_has_three_digits(@ForAll("formats") InventedFormat format) {
+            assertThat(format.digits()).as(format.toString()).isLessThan(3);
+        }
+    }
+
     private static String failure(String property, Class<?> parameter) {
+        return failure(Fails.class, property, parameter);
+    }
+
+    private static String failure(Class<?> properties, String property, Class<?> parameter) {
         AtomicReference<String> told = new AtomicReference<>("");
         LauncherDiscoveryRequest request = LauncherDiscoveryRequestBuilder.request()
-                .selectors(selectMethod(Fails.class, property, parameter.getName()))
+                .selectors(selectMethod(properties, property, parameter.getName()))
                 // Its report goes to the listener, who has no use for it, rather than into the build's output.
                 .configurationParameter("jqwik.reporting.usejunitplatform", "true")
                 .build();
@@ -88,6 +105,12 @@ class SessionsShrinkTest {
     void noise_shrinks_to_the_one_kind_that_matters_as_weak_as_it_still_does() {
         assertThat(failure("clocks_are_never_slow", MessageSession.class))
                 .contains("pair-loop: codes none; clock 111 %; seed ");
+    }
+
+    @Test
+    void a_format_shrinks_to_the_simplest_that_fails() {
+        assertThat(failure(FormatsFail.class, "no_code_has_three_digits", InventedFormat.class))
+                .contains("invented-3-digits-500-ms-gaps-3-2-list-1");
     }
 
     @Test
