@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import telltally.decoder.reading.Reading.FormatEstimate;
 import telltally.decoder.reading.Reading.Group;
 import telltally.simulator.format.GroupKind;
 import telltally.simulator.format.Segment;
@@ -40,5 +42,24 @@ class ReadingTest {
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("a probability is 0 to 1");
         }
+    }
+
+    @Test
+    void certainty_and_impossibility_are_probabilities() {
+        for (double bound : new double[] {0, 1}) {
+            assertThat(new Group(GroupKind.CODE, Segment.CODES, "1", bound, 0, 1, List.of()).probability())
+                    .isEqualTo(bound);
+        }
+    }
+
+    @Test
+    void something_was_decoded_where_a_format_and_a_list_were_found_even_an_empty_one() {
+        Optional<FormatEstimate> format = Optional.of(new FormatEstimate("pair-loop", 1, 1));
+        Map<Segment, List<String>> none = Map.of(Segment.CODES, List.of());
+        assertThat(new Reading(format, none, List.of(), List.of()).decoded()).isTrue();
+        assertThat(new Reading(format, Map.of(), List.of(), List.of()).decoded())
+                .isFalse();
+        assertThat(new Reading(Optional.empty(), none, List.of(), List.of()).decoded())
+                .isFalse();
     }
 }
