@@ -13,7 +13,7 @@ import telltally.trainer.text.Texts;
 final class ConfusionGrid extends VBox {
     ConfusionGrid(List<String> columns, List<Row> rows, Texts texts) {
         getStyleClass().add("confusions");
-        HBox head = new HBox(label(texts.of("progress.sent") + " \\ " + texts.of("progress.written"), "corner"));
+        HBox head = new HBox(label(texts.of("progress.sent"), "corner"));
         columns.forEach(written -> head.getChildren().add(label(written, "digit-head")));
         getChildren().add(head);
         rows.forEach(row -> getChildren().add(row(row)));

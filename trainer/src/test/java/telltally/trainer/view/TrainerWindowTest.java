@@ -23,13 +23,18 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import telltally.simulator.format.Segment;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.Lesson;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.SampleLessons;
+import telltally.trainer.logbook.LogbookException;
+import telltally.trainer.logbook.SampleLogbook;
 import telltally.trainer.screen.BriefingScreen;
+import telltally.trainer.screen.DrillScreen;
 import telltally.trainer.screen.HomeScreen;
 import telltally.trainer.screen.LearnersScreen;
 import telltally.trainer.screen.LessonsScreen;
@@ -37,6 +42,7 @@ import telltally.trainer.screen.MarkingScreen;
 import telltally.trainer.screen.NoticeScreen;
 import telltally.trainer.screen.PlayScreen;
 import telltally.trainer.screen.ReplayScreen;
+import telltally.trainer.screen.SampleRecords;
 import telltally.trainer.screen.SettingsScreen;
 import telltally.trainer.settings.LampSize;
 import telltally.trainer.settings.Settings;
@@ -238,6 +244,48 @@ class TrainerWindowTest {
         look(window, complaints);
 
         assertThat(complaints).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {100, 200})
+    void whoever_has_practised_can_read_and_hear_how_it_is_going(int textPercent) throws LogbookException {
+        SampleRecords records = new SampleRecords();
+        SampleLogbook.practised(records.folder(), records.records().now().get());
+        OpenWindow window = new OpenWindow(
+                SampleLessons.shelf(),
+                OpenWindow.english().withLanguage(Optional.of(Locale.GERMAN)).withTextPercent(textPercent),
+                records);
+        opened.add(window);
+        List<String> complaints = new ArrayList<>();
+        window.press(KeyCode.ENTER);
+        look(window, complaints);
+        window.press(KeyCode.DOWN, KeyCode.ENTER);
+        look(window, complaints);
+        Toolkit.run(() -> ((HomeScreen) window.now()).progress());
+        look(window, complaints);
+        window.press(KeyCode.TAB, KeyCode.ENTER);
+        look(window, complaints);
+        window.press(KeyCode.ESCAPE);
+        Toolkit.run(() -> ((HomeScreen) window.now()).open(Skill.COUNT_A_DIGIT));
+        look(window, complaints);
+        window.press(KeyCode.ENTER);
+
+        assertThat(window.screen()).isInstanceOf(DrillScreen.class);
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void a_learner_is_enrolled_and_deleted_by_the_keyboard_alone() {
+        OpenWindow window = open(1);
+        window.press(KeyCode.ENTER);
+        window.press(KeyCode.E, KeyCode.V, KeyCode.E, KeyCode.ENTER);
+        assertThat(window.screen(HomeScreen.class).title()).isEqualToIgnoringCase("eve");
+        window.press(KeyCode.ESCAPE);
+        window.pressWithAlt(KeyCode.D);
+        Toolkit.settle();
+        window.press(KeyCode.ENTER, KeyCode.TAB, KeyCode.ENTER);
+
+        assertThat(window.screen(LearnersScreen.class).state().learners()).isEmpty();
     }
 
     /** Where these find room, the others do: the shipped lessons with the most to say, in large text. */
