@@ -72,7 +72,11 @@ class FormatBoundsTest {
     }
 
     @Test
-    void every_kind_of_flash_of_a_table_is_told_once() {
+    void every_kind_of_flash_is_told_once() {
+        assertThat(EVEN.flashKinds()).extracting(FlashKind::name).containsExactly("flash");
+        assertThat(TestFormats.shipped("long-short").flashKinds())
+                .extracting(FlashKind::name)
+                .containsExactly("long", "short");
         assertThat(TestFormats.read("telegraphy-20").flashKinds())
                 .extracting(FlashKind::name)
                 .containsExactlyInAnyOrder(".", "-");
