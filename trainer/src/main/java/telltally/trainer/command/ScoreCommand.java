@@ -95,7 +95,8 @@ final class ScoreCommand implements Callable<Integer> {
         @Option(
                 names = "--sessions",
                 paramLabel = "N",
-                description = "Go on beyond the sets' own seeds until there are so many recordings in all.")
+                description =
+                        "So many sessions in all, beyond the sets' own seeds where need be; one session is one recording on one line.")
         private @Nullable Long sessions;
 
         @Option(names = "--times", paramLabel = "K", description = "So many times each set's own seeds.")
@@ -309,7 +310,7 @@ final class ScoreCommand implements Callable<Integer> {
             throw new ProblemException(Problem.of("--sessions", "and --times say the same thing in two ways"));
         }
         if (amount.sessions != null) {
-            return Extent.cases(atLeastOne("--sessions", amount.sessions), sets);
+            return Extent.sessions(atLeastOne("--sessions", amount.sessions), sets, lines());
         }
         return amount.times == null ? Extent.OWN : new Extent(atLeastOne("--times", amount.times), 1);
     }

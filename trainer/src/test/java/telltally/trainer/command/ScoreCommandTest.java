@@ -27,7 +27,7 @@ class ScoreCommandTest {
 
     private static CommandRun score(String... more) {
         String[] args = new String[more.length + 6];
-        List<String> first = List.of("score", "--decoder", "plain", "--alone", "--sessions", "100");
+        List<String> first = List.of("score", "--decoder", "plain", "--alone", "--sessions", "200");
         for (int i = 0; i < args.length; i++) {
             args[i] = i < first.size() ? first.get(i) : more[i - first.size()];
         }
@@ -115,7 +115,7 @@ class ScoreCommandTest {
                     "exit 1",
                     "--alone",
                     "--sessions",
-                    "100",
+                    "200",
                     "--seeds",
                     CLEAN,
                     "--against",

@@ -1,6 +1,7 @@
 package telltally.decoder.card.run;
 
 import java.util.List;
+import telltally.decoder.score.Line;
 import telltally.decoder.score.SeedSet;
 import telltally.decoder.score.SeedSource;
 
@@ -23,12 +24,18 @@ public record Extent(long times, long per) {
         }
     }
 
-    /** As many as it takes for so many cases in all sets together; a few more where it does not divide. */
-    public static Extent cases(long cases, List<SeedSet> sets) {
-        long own = sets.stream()
-                .mapToLong(set -> (long) set.seeds().count() * casesPerSeed(set))
-                .sum();
-        return new Extent(cases, own);
+    /**
+     * As many as it takes for so many sessions in all sets together; a few more where it does not divide.
+     *
+     * @param lines where the decoder listens
+     */
+    public static Extent sessions(long sessions, List<SeedSet> sets, List<Line> lines) {
+        long own = 0;
+        for (SeedSet set : sets) {
+            long heard = lines.stream().filter(set.lines()::contains).count();
+            own += heard * set.seeds().count() * casesPerSeed(set);
+        }
+        return new Extent(sessions, Math.max(1, own));
     }
 
     /** The set as it is run: itself, or with another number of seeds. */

@@ -138,7 +138,7 @@ class ScoreRunTest {
     @Test
     void more_sessions_than_a_set_has_keep_the_sets_weights() throws ProblemException {
         List<SeedSet> sets = Cards.sets();
-        Extent extent = Extent.cases(1_000, sets);
+        Extent extent = Extent.sessions(1_000, sets, List.of(Line.LAMP));
         int all = sets.stream().mapToInt(set -> extent.of(set).seeds().count()).sum();
         assertThat(all).isBetween(1_000, 1_002);
         assertThat(extent.of(sets.get(0)).seeds().count())
