@@ -17,6 +17,7 @@ import telltally.trainer.drill.Drill;
 import telltally.trainer.drill.Marked;
 import telltally.trainer.drill.Question;
 import telltally.trainer.drill.Question.When;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.text.Texts;
 
 /** One drill: the lamp runs and the learner answers. */
@@ -80,7 +81,9 @@ public final class DrillScreen implements Screen {
         if (agreed == Display.SOUNDER) {
             return Display.SOUNDER;
         }
-        return drill.display() == Display.LAMP ? agreed : drill.display();
+        // Only a bulb is dim on a weak battery; a diode is not computed to be.
+        boolean bulb = drill.skill() == Skill.DIM_LAMP;
+        return drill.display() == Display.LAMP && !bulb ? agreed : drill.display();
     }
 
     private DrillInput input() {

@@ -1,5 +1,6 @@
 package telltally.trainer.view;
 
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.beans.Observable;
 import javafx.scene.Node;
@@ -18,7 +19,7 @@ final class DrillPage extends Page {
     private final DrillScreen screen;
     private final Texts texts;
     private final PushButton answer;
-    private Node first = this;
+    private Supplier<Node> first = () -> this;
 
     DrillPage(DrillScreen screen, Texts texts) {
         super(texts.of("drill.title", screen.title(), screen.level()));
@@ -51,7 +52,7 @@ final class DrillPage extends Page {
 
     @Override
     void focusFirst() {
-        first.requestFocus();
+        first.get().requestFocus();
     }
 
     private void addInput() {
@@ -61,20 +62,29 @@ final class DrillPage extends Page {
         } else if (input instanceof DrillInput.Choice choice) {
             OptionList options = new OptionList(choice, texts, screen::answer);
             add(options);
-            first = options.first();
+            first = options::first;
         } else {
             NumberField field = new NumberField((DrillInput.Count) input, texts, screen::answer);
             VBox paper = new VBox(field);
             paper.getStyleClass().add("paper");
             add(paper);
-            first = field;
+            first = () -> field;
         }
     }
 
     private void addSheet(DrillInput.Sheet sheet) {
         SheetPaper paper = new SheetPaper(sheet.sheet(), texts, answer::requestFocus);
-        paper.visibleProperty().bind(sheet.openProperty());
-        paper.managedProperty().bind(sheet.openProperty());
+        // Taken out of the page while it is closed: what cannot be seen must not be read out either.
+        VBox place = new VBox();
+        Runnable lay = () -> {
+            if (sheet.openProperty().get()) {
+                place.getChildren().setAll(paper);
+            } else {
+                place.getChildren().clear();
+            }
+        };
+        sheet.openProperty().addListener(change -> lay.run());
+        lay.run();
         sheet.openProperty().addListener((property, before, open) -> {
             if (open) {
                 Platform.runLater(paper::focusActive);
@@ -84,7 +94,8 @@ final class DrillPage extends Page {
             column.codes().addListener((Observable change) -> revealLater(paper.active()));
             column.typingProperty().addListener(change -> revealLater(paper.active()));
         });
-        Label waits = shownWhileSaid("reading");
+        Label waits = shownWhileSaid("waits");
+        waits.focusTraversableProperty().bind(waits.textProperty().isNotEmpty());
         TapPad pad = new TapPad(screen, texts);
         Runnable tell = () -> {
             boolean open = sheet.openProperty().get();
@@ -99,11 +110,11 @@ final class DrillPage extends Page {
             Platform.runLater(after == Means.TAPPED ? pad::focusKey : paper::focusActive);
         });
         tell.run();
-        add(waits, pad, paper);
+        add(waits, pad, place);
         if (screen.waysToAnswer().size() > 1) {
             add(new MeansChoice(screen, texts));
         }
-        first = paper.active();
+        first = () -> sheet.openProperty().get() ? paper.active() : waits;
     }
 
     private static String waitsKey(Means means) {

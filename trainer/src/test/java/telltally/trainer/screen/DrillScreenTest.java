@@ -199,6 +199,9 @@ class DrillScreenTest {
         assertThat(run.open(needle, Display.SOUNDER).display()).isEqualTo(Display.SOUNDER);
         assertThat(run.open(needle, Display.LAMP).display()).isEqualTo(Display.METER);
         assertThat(run.open(ear, Display.LAMP).display()).isEqualTo(Display.SOUNDER);
+        assertThat(run.open(lamp, Display.LED).display()).isEqualTo(Display.LED);
+        assertThat(run.open(DrillRun.drill(Skill.DIM_LAMP, 5, 8), Display.LED).display())
+                .isEqualTo(Display.LAMP);
         assertThat(run.open(lamp, Display.LAMP_AND_SOUNDER).display()).isEqualTo(Display.LAMP_AND_SOUNDER);
     }
 
