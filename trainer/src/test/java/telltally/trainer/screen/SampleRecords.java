@@ -1,5 +1,6 @@
 package telltally.trainer.screen;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -17,7 +18,7 @@ public final class SampleRecords {
     public SampleRecords() {
         try {
             folder = Files.createTempDirectory("telltally-records-");
-            folder.toFile().deleteOnExit();
+            Runtime.getRuntime().addShutdownHook(new Thread(this::delete));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -34,5 +35,15 @@ public final class SampleRecords {
 
     public void pass(Duration time) {
         now = now.plus(time);
+    }
+
+    private void delete() {
+        File[] files = folder.toFile().listFiles();
+        if (files != null) {
+            for (File file : files) {
+                file.delete();
+            }
+        }
+        folder.toFile().delete();
     }
 }
