@@ -56,7 +56,7 @@ class ArchitectureTest {
             trainer.lesson       : simulator simulator.* decoder.reading trainer.text
             trainer.drill        : simulator simulator.* decoder.reading trainer.text trainer.lesson
             trainer.mastery      : simulator.chance trainer.drill
-            trainer.trial        : simulator.chance trainer.drill trainer.mastery
+            trainer.trial        : simulator.chance simulator.signal simulator.format simulator.recording trainer.drill trainer.mastery
             trainer.logbook      : simulator simulator.format simulator.recording trainer.lesson trainer.drill trainer.mastery
             trainer.playback     : simulator.signal simulator.trace simulator.channel
             trainer.screen       : simulator simulator.* decoder.reading trainer.text trainer.settings trainer.lesson trainer.drill trainer.mastery trainer.logbook trainer.playback

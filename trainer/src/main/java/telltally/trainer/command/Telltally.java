@@ -52,6 +52,7 @@ public final class Telltally {
                 .addSubcommand(new ScoreCommand(streams))
                 .addSubcommand(new FormatsCommand(streams))
                 .addSubcommand(new DrillCommand(streams))
+                .addSubcommand(new TrialCommand(streams))
                 .addSubcommand(LogbookCommand.of(streams));
         line.setOut(writer(streams.out()));
         line.setErr(writer(streams.err()));

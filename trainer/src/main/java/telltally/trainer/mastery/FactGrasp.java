@@ -3,6 +3,7 @@ package telltally.trainer.mastery;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -60,6 +61,26 @@ public record FactGrasp(SortedMap<String, Memory> memories) implements Grasp {
     @Override
     public boolean mastered(Window atFullLevel) {
         return MasteryRule.shown(atFullLevel);
+    }
+
+    /** Something of a list that was never asked for. */
+    Optional<String> unmet(List<String> facts) {
+        return facts.stream().filter(fact -> !memories.containsKey(fact)).findFirst();
+    }
+
+    /** What would be forgotten first. */
+    Optional<String> weakest(Instant now) {
+        return memories.entrySet().stream()
+                .min(Comparator.comparingDouble(entry -> entry.getValue().chanceRight(now)))
+                .map(Map.Entry::getKey);
+    }
+
+    /** The fact that was due longest ago of those whose day has come; the first minutes do not count. */
+    Optional<String> forgetting(Instant now) {
+        return due(now).filter(fact -> {
+            Memory memory = memories.get(fact);
+            return memory != null && memory.stage() == Memory.Stage.REVIEW;
+        });
     }
 
     /** The fact that has been due longest. */

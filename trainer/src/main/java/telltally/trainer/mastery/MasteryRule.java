@@ -10,10 +10,10 @@ import java.util.List;
  * 0.80, which is 29 right of 30. The window is whole before it is looked at, and long, since a rolling window is looked
  * at many times: somebody who stays at 0.80 passes 18 of 20 within 100 drills nearly always, 29 of 30 one time in eight
  * (20 000 simulated rows of answers). Rules: the chance that the rule is known is at least 0.95, the usual criterion of
- * knowledge tracing (Corbett and Anderson 1995).
+ * knowledge tracing (Corbett and Anderson 1995), and the last three answers at full level followed it.
  *
- * <p>A pass is checked after 1, 7 and 30 days by five answers at full level, of which one may be wrong. A check that is
- * failed takes the pass back. The days and the five are common practice, no source.
+ * <p>A pass is checked after 1, 7 and 30 days by five answers at full level, of which one may be wrong; if the first three
+ * are right, that is enough (somebody at 0.95 holds it 98 times of 100 either way). A failed check takes the pass back. The days and the five are common practice, no source.
  */
 public final class MasteryRule {
     /** What a passed skill claims: that at least this share of answers at full level would be right. */
@@ -28,7 +28,10 @@ public final class MasteryRule {
     /** How many answers a check has. */
     public static final int CHECK_ANSWERS = 5;
 
+    private static final int CHECK_EARLIEST = 3;
     private static final int CHECK_MOST_WRONG = 1;
+
+    private static final int RULE_ANSWERS = 3;
 
     private MasteryRule() {}
 
@@ -37,8 +40,14 @@ public final class MasteryRule {
         return atFullLevel.whole() && atFullLevel.tally().bounds().low() >= STANDARD;
     }
 
+    /** Whether a rule that is known was also followed at full level. */
+    static boolean followed(Window atFullLevel) {
+        return atFullLevel.latest(RULE_ANSWERS).right() == RULE_ANSWERS;
+    }
+
     static boolean checkHeld(Tally check) {
-        return check.asked() >= CHECK_ANSWERS && check.wrong() <= CHECK_MOST_WRONG;
+        return (check.wrong() == 0 && check.asked() >= CHECK_EARLIEST)
+                || (check.wrong() <= CHECK_MOST_WRONG && check.asked() >= CHECK_ANSWERS);
     }
 
     static boolean checkFailed(Tally check) {

@@ -14,6 +14,8 @@ public record RuleGrasp(KnowledgeTracing tracing) implements Grasp {
     static final RuleGrasp BEGINNING =
             new RuleGrasp(new KnowledgeTracing(0.2, new KnowledgeTracing.Rates(0.15, 0.1, 0.25)));
 
+    private static final double FULL_FROM = 0.7;
+
     @Override
     public Grasp after(Credit credit, Instant when) {
         return new RuleGrasp(tracing.after(credit.right()));
@@ -24,10 +26,10 @@ public record RuleGrasp(KnowledgeTracing tracing) implements Grasp {
         return tracing.chanceRight();
     }
 
-    /** A rule is a rule at every level. */
+    /** A rule is met in its plainest form, which is also the shortest, and shown at full level. */
     @Override
     public Level nextLevel() {
-        return Level.FULL;
+        return tracing.known() < FULL_FROM ? Level.EASIEST : Level.FULL;
     }
 
     @Override
@@ -37,6 +39,6 @@ public record RuleGrasp(KnowledgeTracing tracing) implements Grasp {
 
     @Override
     public boolean mastered(Window atFullLevel) {
-        return tracing.known() >= MasteryRule.KNOWN;
+        return tracing.known() >= MasteryRule.KNOWN && MasteryRule.followed(atFullLevel);
     }
 }

@@ -60,6 +60,10 @@ public record SkillRecord(
         return with(nextGrasp, kept, itemsAfter(credit), when, checked);
     }
 
+    SkillRecord reopened() {
+        return new SkillRecord(skill, grasp, Window.EMPTY, items, answers, asked, Optional.empty());
+    }
+
     private Optional<Pass> granted(Grasp nextGrasp, Window window, Instant when) {
         return pass.isEmpty() && nextGrasp.mastered(window) ? Optional.of(Pass.at(when)) : pass;
     }

@@ -25,8 +25,9 @@ import telltally.trainer.drill.Skill;
  *
  * @param records what is known of each skill of the path
  * @param block the skill that is being learnt on its own, if any
+ * @param facts the items of the facts that are to be learnt, in the order to meet them; empty to leave that to chance
  */
-public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block) {
+public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List<String> facts) {
     /** How many learnt skills may wait to be shown before no new one is begun. */
     private static final int MOST_WAITING = 3;
 
@@ -37,15 +38,25 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block) {
 
     public Tutor {
         records = Collections.unmodifiableMap(new EnumMap<>(records));
+        facts = List.copyOf(facts);
     }
 
-    /** Somebody who has answered nothing yet. */
+    /** Somebody who has answered nothing yet; which facts there are to learn is left to chance. */
     public static Tutor beginning() {
+        return beginning(List.of());
+    }
+
+    /**
+     * Somebody who has answered nothing yet.
+     *
+     * @param facts the items of the facts that are to be learnt, in the order to meet them
+     */
+    public static Tutor beginning(List<String> facts) {
         Map<Skill, SkillRecord> records = new EnumMap<>(Skill.class);
         for (Skill skill : Skill.values()) {
             records.put(skill, SkillRecord.of(skill));
         }
-        return new Tutor(records, Optional.empty());
+        return new Tutor(records, Optional.empty(), facts);
     }
 
     /**
@@ -63,7 +74,14 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block) {
             next.computeIfPresent(credit.skill(), (skill, known) -> known.after(credit, when));
         }
         Skill own = credits.get(0).skill();
-        return new Tutor(next, block(next, own));
+        return new Tutor(next, block(next, own), facts);
+    }
+
+    /** With a pass taken back by somebody who doubts it; it has to be earned by new answers. */
+    public Tutor reopened(Skill skill) {
+        Map<Skill, SkillRecord> next = new EnumMap<>(records);
+        next.put(skill, record(skill).reopened());
+        return new Tutor(next, block, facts);
     }
 
     /** Whoever practises something that is not learnt yet, stays with it. */
@@ -103,15 +121,29 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block) {
     private Choice practised(Skill skill, Instant now, boolean mixed) {
         SkillRecord known = record(skill);
         Level level = known.grasp().nextLevel();
-        String item = known.grasp() instanceof FactGrasp facts ? facts.due(now).orElse("") : "";
+        String item = known.grasp() instanceof FactGrasp memories ? fact(memories, now) : "";
         if (mixed) {
             return new Choice(skill, level, item, Choice.Why.MIXED_IN);
         }
         if (known.stage() == Stage.NEW) {
             return new Choice(skill, level, item, Choice.Why.NEXT_ON_THE_PATH);
         }
-        return new Choice(
-                skill, level, item, level.full() ? Choice.Why.READY_FOR_FULL_LEVEL : Choice.Why.AS_HARD_AS_HELPS);
+        return new Choice(skill, level, item, reason(known.grasp(), level));
+    }
+
+    private static Choice.Why reason(Grasp grasp, Level level) {
+        if (grasp instanceof CountingGrasp counting && counting.triesFullLevel()) {
+            return Choice.Why.EASIER_DID_NOT_HELP;
+        }
+        return level.full() ? Choice.Why.READY_FOR_FULL_LEVEL : Choice.Why.AS_HARD_AS_HELPS;
+    }
+
+    /** What is due comes before what is new, and what is new before what is weakest. */
+    private String fact(FactGrasp memories, Instant now) {
+        return memories.forgetting(now)
+                .or(() -> memories.unmet(facts))
+                .or(() -> facts.isEmpty() ? Optional.empty() : memories.weakest(now))
+                .orElse("");
     }
 
     private Optional<Choice> factDue(Instant now) {

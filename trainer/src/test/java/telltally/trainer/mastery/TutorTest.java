@@ -74,19 +74,34 @@ class TutorTest {
         @Test
         void is_full_at_once_for_who_can_do_it() {
             Tutor tutor = answered(Tutor.beginning(), Skill.HOLD_TWO_DIGITS, Level.FULL, true, 3);
+            assertThat(tutor.record(Skill.HOLD_TWO_DIGITS).grasp().nextLevel()).isEqualTo(Level.FULL);
+        }
+
+        @Test
+        void rises_to_full_in_case_easier_drills_do_not_help() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, Level.FULL, false, 8);
+            for (int i = 0; i < CountingGrasp.MOST_EASIER; i++) {
+                Choice choice = next(tutor);
+                assertThat(choice.level()).isLessThan(Level.FULL);
+                tutor = answered(tutor, Skill.NEEDLE, choice.level(), i % 2 == 0, 1);
+            }
             assertThat(next(tutor).level()).isEqualTo(Level.FULL);
+            assertThat(next(tutor).why()).isEqualTo(Choice.Why.EASIER_DID_NOT_HELP);
         }
 
         @Property(tries = 100)
-        void a_right_answer_never_makes_the_next_drill_of_a_skill_easier(
+        void a_right_answer_never_says_less_for_a_learner_than_a_wrong_one(
                 @ForAll List<Boolean> answers, @ForAll @IntRange(min = 1, max = 10) int level) {
             Grasp grasp = Grasp.beginning(Skill.DIM_LAMP);
             for (boolean right : answers) {
                 grasp = grasp.after(credit(Skill.DIM_LAMP, grasp.nextLevel(), right), MONDAY);
             }
             Grasp better = grasp.after(credit(Skill.DIM_LAMP, new Level(level), true), MONDAY);
-            assertThat(better.nextLevel()).isGreaterThanOrEqualTo(grasp.nextLevel());
-            assertThat(better.chanceRight(Level.FULL, MONDAY)).isBetween(grasp.chanceRight(Level.FULL, MONDAY), 1.0);
+            Grasp worse = grasp.after(credit(Skill.DIM_LAMP, new Level(level), false), MONDAY);
+            assertThat(better.nextLevel()).isGreaterThanOrEqualTo(worse.nextLevel());
+            assertThat(better.chanceRight(Level.FULL, MONDAY)).isGreaterThan(worse.chanceRight(Level.FULL, MONDAY));
+            assertThat(worse.chanceRight(Level.FULL, MONDAY)).isBetween(0.0, 1.0);
+            assertThat(better.chanceRight(Level.FULL, MONDAY)).isBetween(0.0, 1.0);
         }
     }
 
@@ -123,6 +138,17 @@ class TutorTest {
                 }
             }
             assertThat(tutor.stage(Skill.NEEDLE)).isEqualTo(Stage.KEPT);
+        }
+
+        @Test
+        void is_held_by_three_right_answers_to_a_check() {
+            Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, Level.FULL, true, 30);
+            Instant tuesday = MONDAY.plus(Duration.ofDays(1));
+            for (int i = 0; i < 3; i++) {
+                tutor = tutor.after(List.of(credit(Skill.NEEDLE, Level.FULL, true)), tuesday);
+            }
+            assertThat(tutor.record(Skill.NEEDLE).pass().orElseThrow().checksHeld())
+                    .isEqualTo(1);
         }
 
         @Test
@@ -200,14 +226,32 @@ class TutorTest {
 
     @Nested
     class Facts {
+        private Tutor met(String fact, Tutor tutor, Instant when) {
+            return tutor.after(List.of(new Credit(Skill.CODE_MEANING, Level.FULL, fact, true)), when);
+        }
+
         @Test
-        void that_are_due_are_asked_for_by_name() {
-            Tutor tutor = Tutor.beginning();
-            tutor = tutor.after(List.of(new Credit(Skill.CODE_MEANING, Level.FULL, "plank 34", false)), MONDAY);
-            Choice choice = tutor.next(MONDAY.plusSeconds(61), Chance.of(1));
+        void are_met_one_after_the_other() {
+            Tutor tutor = Tutor.beginning(List.of("plank 12", "plank 34"));
+            Choice choice = next(met("plank 12", tutor, MONDAY));
             assertThat(choice.skill()).isEqualTo(Skill.CODE_MEANING);
             assertThat(choice.item()).isEqualTo("plank 34");
         }
+
+        @Test
+        void whose_day_has_come_are_asked_before_new_ones() {
+            Tutor tutor = Tutor.beginning(List.of("plank 12", "plank 34"));
+            tutor = met("plank 12", met("plank 12", tutor, MONDAY), MONDAY.plusSeconds(600));
+            Choice choice = tutor.next(MONDAY.plus(Duration.ofDays(3)), Chance.of(1));
+            assertThat(choice.item()).isEqualTo("plank 12");
+        }
+    }
+
+    @Test
+    void a_pass_that_somebody_doubts_can_be_taken_back() {
+        Tutor tutor = answered(Tutor.beginning(), Skill.NEEDLE, Level.FULL, true, 30);
+        assertThat(tutor.stage(Skill.NEEDLE)).isEqualTo(Stage.PASSED);
+        assertThat(tutor.reopened(Skill.NEEDLE).stage(Skill.NEEDLE)).isEqualTo(Stage.LEARNT);
     }
 
     @Property(tries = 60)

@@ -1,0 +1,115 @@
+package telltally.trainer.trial;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import telltally.simulator.chance.Chance;
+import telltally.trainer.drill.DrillMaker;
+import telltally.trainer.drill.Skill;
+
+/**
+ * The tutor against simpler orders of practice: the same simulated people, the same real drills, the same mastery rule.
+ * Every course draws from streams of its own, so that the outcome does not depend on how many run at once.
+ */
+public final class Trial {
+    private static final int DRILLS_EACH = 16;
+    private static final double WITHIN_REACH = 0.9;
+
+    private final TaskBank bank;
+    private final long seed;
+
+    public Trial(DrillMaker maker, long seed) {
+        this.seed = seed;
+        bank = new TaskBank(maker, Chance.of(seed).stream("drills"), DRILLS_EACH);
+    }
+
+    /** @throws IllegalArgumentException if there is no learner */
+    public TrialOutcome run(int learners, Assumptions assumed) {
+        if (learners < 1) {
+            throw new IllegalArgumentException("a trial needs learners, not " + learners);
+        }
+        Benefit benefit = new Benefit(assumed.phi());
+        List<Person> people = new ArrayList<>();
+        int drawn = 0;
+        while (people.size() < learners) {
+            Person person = Person.drawn(assumed, Chance.of(seed).stream("people").stream(drawn));
+            drawn++;
+            if (withinReach(person, assumed, benefit)) {
+                people.add(person);
+            }
+            if (drawn > 100 * learners) {
+                throw new IllegalArgumentException("hardly anybody could master the path under these assumptions");
+            }
+        }
+        Map<PracticeOrder, List<CourseResult>> results = new EnumMap<>(PracticeOrder.class);
+        for (PracticeOrder order : PracticeOrder.values()) {
+            results.put(
+                    order,
+                    IntStream.range(0, learners)
+                            .parallel()
+                            .mapToObj(i -> course(order, people.get(i), i, assumed, benefit))
+                            .toList());
+        }
+        return outcome(results, drawn - learners, assumed.phi());
+    }
+
+    private boolean withinReach(Person person, Assumptions assumed, Benefit benefit) {
+        SimulatedLearner learner = new SimulatedLearner(person, assumed, benefit, bank, Chance.of(0));
+        return Arrays.stream(Skill.values()).allMatch(skill -> learner.bestChance(skill) >= WITHIN_REACH);
+    }
+
+    private CourseResult course(PracticeOrder order, Person person, int number, Assumptions assumed, Benefit benefit) {
+        Chance chance = Chance.of(seed).stream(order.id()).stream(number);
+        SimulatedLearner learner = new SimulatedLearner(person, assumed, benefit, bank, chance.stream("learner"));
+        return new Course(order, learner, bank, chance.stream("order")).run();
+    }
+
+    private TrialOutcome outcome(Map<PracticeOrder, List<CourseResult>> results, int outOfReach, double phi) {
+        List<CourseResult> tutor = of(results, PracticeOrder.TUTOR);
+        List<OrderOutcome> orders = new ArrayList<>();
+        for (PracticeOrder order : PracticeOrder.values()) {
+            List<CourseResult> own = of(results, order);
+            Chance chance = Chance.of(seed).stream("bootstrap/" + order.id());
+            orders.add(new OrderOutcome(
+                    order.id(),
+                    mean(own, CourseResult::lampMinutes, chance),
+                    mean(own, CourseResult::lampMinutesToTruth, chance),
+                    Estimate.of(
+                            own.size(),
+                            drawn -> 1
+                                    - sum(tutor, drawn, CourseResult::lampMinutes)
+                                            / sum(own, drawn, CourseResult::lampMinutes),
+                            chance),
+                    Estimate.of(
+                            own.size(),
+                            drawn -> sum(own, drawn, CourseResult::falsePasses) / sum(own, drawn, CourseResult::passes),
+                            chance),
+                    mean(own, CourseResult::retained, chance),
+                    mean(own, CourseResult::days, chance),
+                    mean(own, CourseResult::drills, chance),
+                    (int) own.stream().filter(result -> !result.finished()).count()));
+        }
+        return new TrialOutcome(tutor.size(), outOfReach, phi, orders);
+    }
+
+    private static List<CourseResult> of(Map<PracticeOrder, List<CourseResult>> results, PracticeOrder order) {
+        return Objects.requireNonNull(results.get(order));
+    }
+
+    private static Estimate mean(List<CourseResult> results, ToDoubleFunction<CourseResult> figure, Chance chance) {
+        return Estimate.of(results.size(), drawn -> sum(results, drawn, figure) / drawn.length, chance);
+    }
+
+    private static double sum(List<CourseResult> results, int[] drawn, ToDoubleFunction<CourseResult> figure) {
+        double sum = 0;
+        for (int number : drawn) {
+            sum += figure.applyAsDouble(results.get(number));
+        }
+        return sum;
+    }
+}
