@@ -72,10 +72,19 @@ final class TrialCommand implements Callable<Integer> {
         for (double each : curve ? CURVE : List.of(phi)) {
             List<Sensitivity.Variation> all = Sensitivity.variations(each);
             for (Sensitivity.Variation variation : sensitivity ? all : all.subList(0, 1)) {
-                show(variation, trial.run(learners, variation.assumed()));
+                tried(trial, variation);
             }
         }
         return ExitStatus.DONE;
+    }
+
+    /** Under some assumptions nobody could ever master the path; that is a result too, and the others go on. */
+    private void tried(Trial trial, Sensitivity.Variation variation) {
+        try {
+            show(variation, trial.run(learners, variation.assumed()));
+        } catch (IllegalArgumentException outOfReach) {
+            streams.error("telltally trial: assumptions " + variation.name() + ": " + outOfReach.getMessage());
+        }
     }
 
     private void show(Sensitivity.Variation variation, TrialOutcome outcome) {
