@@ -1,7 +1,6 @@
 package telltally.trainer.command;
 
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -79,9 +78,10 @@ final class RecordingInput {
      * @throws ProblemException if the content is of no kind that is read, or of the other kind, or broken
      */
     Heard read(Optional<String> wire, Channel channel) throws ProblemException {
-        boolean sound = begins("RIFF", 0);
-        boolean clip = begins("ftyp", 4);
-        Optional<TextFile> text = sound || clip ? Optional.empty() : Optional.of(TextFile.decode(name, bytes));
+        Medium medium = Medium.of(bytes);
+        Optional<String> refusal = medium.refusal();
+        refuse(refusal.isPresent(), refusal.orElse(""));
+        Optional<TextFile> text = medium == Medium.TEXT ? Optional.of(TextFile.decode(name, bytes)) : Optional.empty();
         if (text.isPresent() && !header(text.get()).equals("time_s,value")) {
             refuse(channel == Channel.SAMPLES, "holds edges; samples were expected (--channel samples)");
             return new Heard(Optional.of(edges(text.get(), wire)), List.of());
@@ -92,7 +92,9 @@ final class RecordingInput {
             return heard(SampleCapture.of(SampleCsv.read(text.get()), Polarity.AUTO));
         }
         return heard(
-                sound ? SoundCapture.of(Wav.read(name, bytes), SoundKind.AUTO, Polarity.AUTO) : ClipCapture.of(bytes));
+                medium == Medium.SOUND
+                        ? SoundCapture.of(Wav.read(name, bytes), SoundKind.AUTO, Polarity.AUTO)
+                        : ClipCapture.of(bytes));
     }
 
     private void refuse(boolean wrong, String text) throws ProblemException {
@@ -112,11 +114,6 @@ final class RecordingInput {
         };
         refuse(unreadable, none.text());
         return new Heard(Optional.empty(), List.of(none.text()));
-    }
-
-    private boolean begins(String signature, int from) {
-        return bytes.length >= from + signature.length()
-                && new String(bytes, from, signature.length(), StandardCharsets.ISO_8859_1).equals(signature);
     }
 
     private PulseTrain edges(TextFile file, Optional<String> wire) throws ProblemException {
