@@ -3,7 +3,7 @@ package telltally.decoder.lattice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -185,7 +185,8 @@ final class Automaton {
         private final Automaton automaton;
         private final List<List<Integer>> stepsFrom = new ArrayList<>();
         private final List<Edge> edges = new ArrayList<>();
-        private final Map<Gap, Integer> gaps = new HashMap<>();
+        /** In the order met: gaps that are alike but for their squares keep it, or readings would differ from run to run. */
+        private final Map<Gap, Integer> gaps = new LinkedHashMap<>();
 
         Composer(Automaton automaton) {
             this.automaton = automaton;
