@@ -183,6 +183,7 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List
                 known.skill(),
                 item,
                 known.stage(),
+                known.pass().filter(pass -> pass.checkIsDue(now)).isPresent(),
                 tally,
                 tally.bounds(),
                 known.grasp().chanceRight(Level.FULL, now),

@@ -31,8 +31,8 @@ class TutorTextsTest {
                             .doesNotContain("{");
                 }
                 for (Stage stage : Stage.values()) {
-                    Belief belief =
-                            new Belief(skill, "", stage, new Tally(6, 11), new Bounds(0.2, 0.8), 0.5, Level.FULL);
+                    Belief belief = new Belief(
+                            skill, "", stage, false, new Tally(6, 11), new Bounds(0.2, 0.8), 0.5, Level.FULL);
                     assertThat(told(texts, belief.said())).isNotBlank().doesNotContain("{");
                     assertThat(told(texts, stage.said())).isNotBlank();
                 }
@@ -54,5 +54,22 @@ class TutorTextsTest {
                         Texts.in(Locale.GERMAN),
                         tutor.weakSpots(Instant.EPOCH).get(0).said()))
                 .isEqualTo("Die Ziffer 9 auf voller Stufe ist deine Schwachstelle: 6 von 11.");
+    }
+
+    @Test
+    void a_pass_that_has_to_be_shown_again_is_told_as_one_of_earlier() {
+        Belief due = new Belief(
+                Skill.COUNT_A_DIGIT, "", Stage.PASSED, true, new Tally(6, 11), new Bounds(0.2, 0.8), 0.5, Level.FULL);
+        assertThat(due.said().in(Texts.in(Locale.ENGLISH)))
+                .isEqualTo("Passed earlier, and now due for a check: counting a digit."
+                        + " Of the last 11 at full level 6 were right.");
+    }
+
+    @Test
+    void nothing_at_full_level_is_not_told_as_none_of_none() {
+        Belief begun = new Belief(
+                Skill.COUNT_A_DIGIT, "", Stage.LEARNING, false, new Tally(0, 0), new Bounds(0, 1), 0.5, Level.FULL);
+        assertThat(begun.said().in(Texts.in(Locale.ENGLISH)))
+                .startsWith("Being learnt: counting a digit. Nothing at full level yet;");
     }
 }
