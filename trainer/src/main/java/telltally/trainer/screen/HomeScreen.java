@@ -20,14 +20,14 @@ public final class HomeScreen implements Screen {
     private final Trainer trainer;
     private final Practice practice;
     private final Choice choice;
-    private final Skill selected;
+    private final Optional<Skill> selected;
 
-    /** @param selected the skill of the path to begin with */
+    /** @param selected the skill of the path that the learner comes from */
     HomeScreen(Trainer trainer, Practice practice, Optional<Skill> selected) {
         this.trainer = trainer;
         this.practice = practice;
         this.choice = practice.tutor().next(now(), Chance.of(trainer.nextSeed()).stream("tutor"));
-        this.selected = selected.orElse(choice.skill());
+        this.selected = selected;
     }
 
     /**
@@ -104,9 +104,9 @@ public final class HomeScreen implements Screen {
                         step.told());
     }
 
-    /** The skill to stand at. */
-    public Skill selected() {
-        return selected;
+    /** Whether the learner was just at this skill, by their own choice. */
+    public boolean cameFrom(Skill skill) {
+        return selected.filter(each -> each == skill).isPresent();
     }
 
     /** Does what the tutor proposes, and goes on with what it proposes then. */

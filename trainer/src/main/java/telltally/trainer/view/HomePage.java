@@ -15,9 +15,12 @@ import telltally.trainer.text.Texts;
 /** What comes next and why, what is worth knowing, and the whole path. */
 final class HomePage extends Page {
     private final PushButton begin;
+    private Node first;
 
     HomePage(HomeScreen screen, Texts texts) {
         super(screen.title());
+        begin = new PushButton(texts.of("home.begin"), screen::begin);
+        first = begin;
         VBox next = panel(texts.of("home.next"), "task");
         next.getChildren().addAll(Text.of(screen.proposal(), "headline"), Text.of(screen.why(), "reading"));
         add(next);
@@ -31,7 +34,6 @@ final class HomePage extends Page {
                 Text.of(texts.of("home.path"), "section"),
                 Text.of(texts.of("home.path-hint"), "quiet"),
                 path(screen, texts));
-        begin = new PushButton(texts.of("home.begin"), screen::begin);
         addFoot(
                 begin.styled("primary"),
                 new PushButton(texts.of("home.lessons"), screen::lessons),
@@ -43,7 +45,7 @@ final class HomePage extends Page {
 
     @Override
     void focusFirst() {
-        begin.requestFocus();
+        first.requestFocus();
     }
 
     private static VBox panel(String heading, String style) {
@@ -52,11 +54,18 @@ final class HomePage extends Page {
         return panel;
     }
 
-    private static Node path(HomeScreen screen, Texts texts) {
+    private Node path(HomeScreen screen, Texts texts) {
         FlowPane path = new FlowPane();
         path.getStyleClass().add("path");
         List<Node> steps = new ArrayList<>();
-        screen.path().forEach(step -> steps.add(step(screen, step, texts)));
+        screen.path().forEach(step -> {
+            Node row = step(screen, step, texts);
+            steps.add(row);
+            // Who has just looked at a step goes on from it, as who has not begins.
+            if (screen.cameFrom(step.skill())) {
+                first = row;
+            }
+        });
         path.getChildren().addAll(steps);
         return path;
     }
