@@ -158,6 +158,11 @@ public final class DrillScreen implements Screen {
         return asked.getReadOnlyProperty();
     }
 
+    /** Whether somebody will ask something, so that room is kept for it. */
+    public boolean willBeAsked() {
+        return drill.interruption().isPresent();
+    }
+
     /** Whether the run was ever paused or taken back: then it is practice only. */
     public ReadOnlyBooleanProperty freeProperty() {
         return free.getReadOnlyProperty();

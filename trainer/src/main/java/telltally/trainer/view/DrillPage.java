@@ -29,6 +29,9 @@ final class DrillPage extends Page {
         stayInSight(new SignalPlate(screen.player(), screen.captionProperty(), texts));
         Label asked = shownWhileSaid("asked");
         asked.textProperty().bind(screen.askedProperty());
+        // The sheet must not move away from under somebody who writes.
+        asked.managedProperty().unbind();
+        asked.setManaged(screen.willBeAsked());
         Label remark = shownWhileSaid("remark");
         remark.textProperty().bind(screen.remarkProperty());
         Label free = shownWhileSaid("remark");
