@@ -9,13 +9,12 @@ import telltally.trainer.drill.Level;
  *
  * @param errors what is believed of them
  * @param easier how many drills in a row were below the full level
- * @param fullAnswers how many answers were given at full level
  */
-public record CountingGrasp(ErrorRate errors, int easier, int fullAnswers) implements Grasp {
-    static final CountingGrasp BEGINNING = new CountingGrasp(ErrorRate.ofBeginners(), 0, 0);
+public record CountingGrasp(ErrorRate errors, int easier) implements Grasp {
+    static final CountingGrasp BEGINNING = new CountingGrasp(ErrorRate.ofBeginners(), 0);
 
     /** From this chance on only the full level can show mastery, and easier drills would hold somebody back. */
-    private static final double FULL_FROM = 0.65;
+    private static final double FULL_FROM = 0.73;
 
     /** What an easier drill should at least be answered with: a little below 85 % (Wilson, Shenhav et al. 2019). */
     private static final double TARGET = 0.8;
@@ -28,8 +27,7 @@ public record CountingGrasp(ErrorRate errors, int easier, int fullAnswers) imple
     @Override
     public Grasp after(Credit credit, Instant when) {
         boolean full = credit.level().full();
-        return new CountingGrasp(
-                errors.after(credit.level(), credit.right()), full ? 0 : easier + 1, fullAnswers + (full ? 1 : 0));
+        return new CountingGrasp(errors.after(credit.level(), credit.right()), full ? 0 : easier + 1);
     }
 
     @Override
@@ -57,7 +55,7 @@ public record CountingGrasp(ErrorRate errors, int easier, int fullAnswers) imple
 
     @Override
     public boolean learnt() {
-        return fullAnswers > 0 && errors.chanceRight(Level.FULL) >= LEARNT_FROM;
+        return errors.chanceRight(Level.FULL) >= LEARNT_FROM;
     }
 
     @Override
