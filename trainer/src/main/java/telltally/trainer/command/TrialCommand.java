@@ -23,8 +23,9 @@ import telltally.trainer.trial.TrialOutcome;
         description = "Compares the tutor with simpler orders of practice on simulated learners.",
         footer = {
             "",
-            "Lamp time in minutes until every skill is passed and truly mastered. The learners are simulated:",
-            "nothing here is a claim about people. Intervals are 95 % bootstrap intervals over learners."
+            "Lamp time in minutes until every skill is truly mastered (minutes_to_mastery), and until that is shown",
+            "by passing every one as well (minutes_to_shown_mastery). The learners are simulated: nothing here is a",
+            "claim about people. Intervals are 95 % bootstrap intervals over learners."
         })
 final class TrialCommand implements Callable<Integer> {
     private static final List<Double> CURVE = List.of(0.15, 0.2, 0.3, 0.4, 0.5, 0.7, 0.85, 1.0);
@@ -105,17 +106,23 @@ final class TrialCommand implements Callable<Integer> {
                 variation.name(),
                 outcome.learners(),
                 outcome.outOfReach()));
+        lines.add(row(
+                "", "mastered, min", "tutor saves, %", "shown, min", "tutor saves, %", "false passes, %", "day 30, %"));
         for (OrderOutcome order : outcome.orders()) {
-            lines.add(String.format(
-                    Locale.ROOT,
-                    "  %-12s %s min, tutor saves %s %%, false passes %s %%, day 30 %s %%",
+            lines.add(row(
                     order.id(),
-                    told(order.minutes(), 1),
+                    told(order.minutesToMastery(), 1),
                     told(order.saved(), 100),
+                    told(order.minutesToShown(), 1),
+                    told(order.savedShown(), 100),
                     told(order.falsePasses(), 100),
                     told(order.retained(), 100)));
         }
         return lines;
+    }
+
+    private static String row(Object... cells) {
+        return String.format(Locale.ROOT, "  %-11s  %-25s  %-19s  %-25s  %-19s  %-15s  %s", cells);
     }
 
     private static String told(Estimate estimate, double unit) {

@@ -28,13 +28,15 @@ final class TrialJson {
             json.writeName("minutes_to_mastery");
             json.writeStartObject();
             for (OrderOutcome order : outcome.orders()) {
-                json.writeNumberProperty(order.id(), rounded(order.minutes().value()));
+                json.writeNumberProperty(
+                        order.id(), rounded(order.minutesToMastery().value()));
             }
             json.writeEndObject();
             json.writeStringProperty("intervals", "bootstrap percentile over learners, 95 %");
-            intervals(json, outcome, "minutes_to_mastery_interval", OrderOutcome::minutes);
-            estimates(json, outcome, "minutes_until_true_mastery_without_passes", OrderOutcome::minutesToTruth);
+            intervals(json, outcome, "minutes_to_mastery_interval", OrderOutcome::minutesToMastery);
+            estimates(json, outcome, "minutes_to_shown_mastery", OrderOutcome::minutesToShown);
             estimates(json, outcome, "tutor_saves_share", OrderOutcome::saved);
+            estimates(json, outcome, "tutor_saves_share_of_shown", OrderOutcome::savedShown);
             estimates(json, outcome, "false_passes_share", OrderOutcome::falsePasses);
             estimates(json, outcome, "retained_day_30", OrderOutcome::retained);
             estimates(json, outcome, "days", OrderOutcome::days);

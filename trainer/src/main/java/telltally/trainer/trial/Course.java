@@ -34,7 +34,7 @@ final class Course {
     private int day;
     private double lampSeconds;
     private double sessionSeconds;
-    private double allTrueSeconds = Double.NaN;
+    private double masteredSeconds = Double.NaN;
     private Skill lastMissing = Skill.CODE_MEANING;
     private int passes;
     private int falsePasses;
@@ -80,8 +80,8 @@ final class Course {
         Tutor before = tutor;
         tutor = tutor.after(credits, now);
         countPasses(before, credits);
-        if (Double.isNaN(allTrueSeconds) && drills % 10 == 0 && allTrulyMastered()) {
-            allTrueSeconds = lampSeconds;
+        if (Double.isNaN(masteredSeconds) && allTrulyMastered()) {
+            masteredSeconds = lampSeconds;
         }
     }
 
@@ -145,8 +145,8 @@ final class Course {
                 .sum();
         return new CourseResult(
                 finished,
+                (Double.isNaN(masteredSeconds) ? lampSeconds : masteredSeconds) / 60,
                 lampSeconds / 60,
-                (Double.isNaN(allTrueSeconds) ? lampSeconds : allTrueSeconds) / 60,
                 drills,
                 day + 1,
                 passes,

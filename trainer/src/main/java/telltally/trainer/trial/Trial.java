@@ -77,14 +77,10 @@ public final class Trial {
             Chance chance = Chance.of(seed).stream("bootstrap/" + order.id());
             orders.add(new OrderOutcome(
                     order.id(),
-                    mean(own, CourseResult::lampMinutes, chance),
-                    mean(own, CourseResult::lampMinutesToTruth, chance),
-                    Estimate.of(
-                            own.size(),
-                            drawn -> 1
-                                    - sum(tutor, drawn, CourseResult::lampMinutes)
-                                            / sum(own, drawn, CourseResult::lampMinutes),
-                            chance),
+                    mean(own, CourseResult::minutesToMastery, chance),
+                    mean(own, CourseResult::minutesToShown, chance),
+                    saved(tutor, own, CourseResult::minutesToMastery, chance),
+                    saved(tutor, own, CourseResult::minutesToShown, chance),
                     Estimate.of(
                             own.size(),
                             drawn -> sum(own, drawn, CourseResult::falsePasses) / sum(own, drawn, CourseResult::passes),
@@ -103,6 +99,11 @@ public final class Trial {
 
     private static Estimate mean(List<CourseResult> results, ToDoubleFunction<CourseResult> figure, Chance chance) {
         return Estimate.of(results.size(), drawn -> sum(results, drawn, figure) / drawn.length, chance);
+    }
+
+    private static Estimate saved(
+            List<CourseResult> tutor, List<CourseResult> other, ToDoubleFunction<CourseResult> minutes, Chance chance) {
+        return Estimate.of(other.size(), drawn -> 1 - sum(tutor, drawn, minutes) / sum(other, drawn, minutes), chance);
     }
 
     private static double sum(List<CourseResult> results, int[] drawn, ToDoubleFunction<CourseResult> figure) {

@@ -18,6 +18,12 @@ class TrialCommandTest {
         JsonNode minutes = json.get("minutes_to_mastery");
         assertThat(minutes.propertyNames()).containsExactlyInAnyOrder("tutor", "fixed-order", "random");
         minutes.forEach(each -> assertThat(each.asDouble()).isGreaterThan(60));
+        JsonNode shown = json.get("minutes_to_shown_mastery");
+        assertThat(shown.propertyNames()).isEqualTo(minutes.propertyNames());
+        for (String order : minutes.propertyNames()) {
+            assertThat(shown.get(order).asDouble())
+                    .isGreaterThanOrEqualTo(minutes.get(order).asDouble());
+        }
         assertThat(json.get("minutes_to_mastery_interval").get("tutor").size()).isEqualTo(2);
         assertThat(json.get("false_passes_share").get("random").asDouble()).isBetween(0.0, 1.0);
     }

@@ -43,6 +43,13 @@ class TrialTest {
         assertThat(alone.orders()).extracting(OrderOutcome::id).containsExactly("tutor", "fixed-order", "random");
         assertThat(alone.orders()).allMatch(order -> order.unfinished() == 0);
         assertThat(alone.order("tutor").saved().value()).isCloseTo(0, within(1e-12));
+        OrderOutcome random = alone.order("random");
+        assertThat(random.saved().value())
+                .isCloseTo(
+                        1
+                                - alone.order("tutor").minutesToMastery().value()
+                                        / random.minutesToMastery().value(),
+                        within(1e-12));
     }
 
     @Test
