@@ -1,7 +1,9 @@
 package telltally.trainer.screen;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -11,6 +13,9 @@ import telltally.trainer.screen.NoticeScreen.Choice;
 
 /** What the learner is told before a lesson. */
 public final class BriefingScreen implements Screen {
+    /** What is joined to the self-test output where the dash lamp does not work; a story that needs one has no lamp. */
+    private static final Set<Display> ON_THE_OUTPUT = EnumSet.of(Display.SOUNDER, Display.TEST_LIGHT, Display.METER);
+
     private final Trainer trainer;
     private final Lesson lesson;
     private final ObjectProperty<Display> shownBy;
@@ -47,10 +52,12 @@ public final class BriefingScreen implements Screen {
                 .toList();
     }
 
-    /** Every way of showing, by name. */
+    /** Every way of showing by which the flashes can be had, by name. */
     public List<Choice> choices() {
         DisplayNames names = new DisplayNames(trainer.texts());
+        boolean atTheOutput = ON_THE_OUTPUT.contains(lesson.scenario().display());
         return Stream.of(Display.values())
+                .filter(each -> !atTheOutput || ON_THE_OUTPUT.contains(each))
                 .map(each -> new Choice(each, names.of(each), ""))
                 .toList();
     }
@@ -71,8 +78,9 @@ public final class BriefingScreen implements Screen {
 
     /** A lesson may ask for something else than usual; none may bring back a lamp that the learner turned down. */
     private static Display begin(Display asked, Display agreed) {
-        boolean lampAgreed = agreed == Display.LAMP || agreed == Display.LED || agreed == Display.TEST_LIGHT;
-        return lampAgreed && asked != Display.LAMP ? asked : agreed;
+        boolean turnedDown = agreed == Display.SOUNDER || agreed == Display.METER;
+        boolean alreadyHad = asked == Display.LAMP || asked == Display.LED && agreed == Display.LAMP_AND_SOUNDER;
+        return turnedDown || alreadyHad ? agreed : asked;
     }
 
     private void openSound() {
