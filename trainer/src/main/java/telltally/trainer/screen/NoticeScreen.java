@@ -1,22 +1,24 @@
 package telltally.trainer.screen;
 
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import telltally.simulator.scenario.Display;
 
 /** What has to be read before the first flash, and the choice of how flashes are to be perceived. */
 public final class NoticeScreen implements Screen {
-    private static final List<Display> OFFERED =
-            List.of(Display.LAMP, Display.SOUNDER, Display.LAMP_AND_SOUNDER, Display.METER);
+    private static final List<Display> OTHERS = List.of(Display.SOUNDER, Display.LAMP_AND_SOUNDER, Display.METER);
 
     private final Trainer trainer;
+    private final Display light;
     private final ObjectProperty<Display> choice;
 
-    /** @param begin the choice to begin with; where the list lacks it, the lamp */
+    /** @param begin the choice to begin with; another light than the lamp is offered in its place */
     NoticeScreen(Trainer trainer, Display begin) {
         this.trainer = trainer;
-        this.choice = new SimpleObjectProperty<>(OFFERED.contains(begin) ? begin : Display.LAMP);
+        this.light = OTHERS.contains(begin) ? Display.LAMP : begin;
+        this.choice = new SimpleObjectProperty<>(begin);
     }
 
     /** A way to perceive flashes, with what there is to know about it. */
@@ -37,7 +39,7 @@ public final class NoticeScreen implements Screen {
 
     public List<Choice> choices() {
         DisplayNames names = new DisplayNames(trainer.texts());
-        return OFFERED.stream()
+        return Stream.concat(Stream.of(light), OTHERS.stream())
                 .map(each -> new Choice(each, names.of(each), trainer.texts().of("notice.by-" + each.key())))
                 .toList();
     }

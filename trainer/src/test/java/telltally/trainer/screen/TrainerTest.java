@@ -118,10 +118,46 @@ class TrainerTest {
 
             BriefingScreen briefing = asked.at(BriefingScreen.class);
             assertThat(briefing.shownByProperty().get()).isEqualTo(display);
-            assertThat(briefing.choices()).extracting("display").containsExactly((Object[]) Display.values());
             briefing.start();
             assertThat(asked.at(PlayScreen.class).player().shownBy()).isEqualTo(display);
             assertThat(asked.soundsOpened()).isZero();
+        }
+    }
+
+    @Test
+    void where_the_story_has_no_lamp_that_works_only_what_is_joined_to_the_output_is_offered() {
+        for (Display display : List.of(Display.TEST_LIGHT, Display.METER, Display.SOUNDER)) {
+            for (Display agreed : List.of(Display.LAMP, Display.LAMP_AND_SOUNDER)) {
+                PracticeRun asked = PracticeRun.of(shownBy(display));
+                asked.at(NoticeScreen.class).choiceProperty().set(agreed);
+                asked.at(NoticeScreen.class).goOn();
+                asked.lessons().open(0);
+
+                BriefingScreen briefing = asked.at(BriefingScreen.class);
+                assertThat(briefing.shownByProperty().get()).isEqualTo(display);
+                assertThat(briefing.choices())
+                        .extracting("display")
+                        .containsExactly(Display.SOUNDER, Display.TEST_LIGHT, Display.METER);
+            }
+        }
+        PracticeRun lamp = PracticeRun.of(shownBy(Display.LED));
+        lamp.at(NoticeScreen.class).choiceProperty().set(Display.LAMP_AND_SOUNDER);
+        lamp.at(NoticeScreen.class).goOn();
+        lamp.lessons().open(0);
+        assertThat(lamp.at(BriefingScreen.class).shownByProperty().get()).isEqualTo(Display.LAMP_AND_SOUNDER);
+        assertThat(lamp.at(BriefingScreen.class).choices())
+                .extracting("display")
+                .containsExactly((Object[]) Display.values());
+    }
+
+    @Test
+    void a_light_that_was_chosen_in_the_settings_is_still_the_choice_at_the_next_start() {
+        for (Display light : List.of(Display.LED, Display.TEST_LIGHT)) {
+            NoticeScreen notice = new NoticeScreen(run.trainer, light);
+            assertThat(notice.choiceProperty().get()).isEqualTo(light);
+            assertThat(notice.choices()).extracting("display").contains(light).doesNotContain(Display.LAMP);
+            notice.goOn();
+            assertThat(run.trainer.agreed()).isEqualTo(light);
         }
     }
 
