@@ -145,7 +145,7 @@ public final class Player {
     String remark() {
         Optional<Sound.Trouble> trouble = sound == null ? Optional.empty() : sound.trouble();
         if (trouble.isPresent()) {
-            return texts.of(seen ? "player.lamp-alone" : "player.choose-lamp", told(trouble.get()));
+            return texts.of(seen ? "player.lamp-alone" : "player.choose-otherwise", told(trouble.get()));
         }
         return seen && !mayFlash ? texts.of("player.too-fast") : "";
     }
@@ -155,8 +155,15 @@ public final class Player {
         if (seen && playback.lagged()) {
             return Optional.of(texts.of("player.lamp-lagged", milliseconds(playback.worstLateNanos())));
         }
-        if (!seen && sound != null && sound.worstOffNanos() > shortestFlashNanos() / 10) {
-            return Optional.of(texts.of("player.sound-stumbled", milliseconds(sound.worstOffNanos())));
+        return seen || sound == null ? Optional.empty() : notHeard(sound);
+    }
+
+    private Optional<String> notHeard(Sound byEar) {
+        if (byEar.trouble().isPresent()) {
+            return Optional.of(texts.of("player.not-heard"));
+        }
+        if (byEar.worstOffNanos() > shortestFlashNanos() / 10) {
+            return Optional.of(texts.of("player.sound-stumbled", milliseconds(byEar.worstOffNanos())));
         }
         return Optional.empty();
     }

@@ -113,6 +113,17 @@ class PlayScreenTest {
     }
 
     @Test
+    void by_ear_a_run_without_a_sound_is_told_and_not_scored() {
+        run.sound.trouble = Optional.of(Sound.Trouble.NO_DEVICE);
+        PlayScreen play = run.playing(Display.SOUNDER);
+        run.pass(1);
+        assertThat(play.remarkProperty().get()).endsWith("Go back, and choose a lamp or another step.");
+        play.mark();
+
+        assertThat(run.at(MarkingScreen.class).notScored().orElseThrow()).startsWith("Nothing could be heard");
+    }
+
+    @Test
     void by_ear_a_stumbling_sound_spoils_the_run() {
         PlayScreen play = run.playing(Display.SOUNDER);
         run.sound.worstOffNanos = 51_000_000L;
