@@ -46,9 +46,13 @@ public record History(List<DrillEntry> drills, List<LessonEntry> lessons) {
         return drills.size() + lessons.size();
     }
 
-    /** What the tutor makes of it. */
-    public Tutor tutor() {
-        Tutor tutor = Tutor.beginning();
+    /**
+     * What the tutor makes of it.
+     *
+     * @param facts the items of the facts that are to be learnt, in the order to meet them
+     */
+    public Tutor tutor(List<String> facts) {
+        Tutor tutor = Tutor.beginning(facts);
         for (DrillEntry drill : drills) {
             tutor = tutor.after(drill.credits(), drill.answeredAt());
         }

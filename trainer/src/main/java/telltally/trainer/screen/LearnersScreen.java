@@ -90,7 +90,7 @@ public final class LearnersScreen implements Screen {
 
     /** Whoever wants nothing kept. */
     public void goOnAsGuest() {
-        trainer.begin(Practice.ofGuest(trainer.records().keeper()));
+        trainer.begin(Practice.ofGuest(trainer.records().keeper(), trainer.facts()));
     }
 
     /** Choosing a learner deletes one, or no longer does. */
@@ -118,7 +118,7 @@ public final class LearnersScreen implements Screen {
                 .ask(
                         logbook -> History.of(logbook, learner),
                         history -> ifStill(() -> trainer.begin(
-                                Practice.of(learner, trainer.records().keeper(), history))),
+                                Practice.of(learner, trainer.records().keeper(), history, trainer.facts()))),
                         this::tell);
     }
 

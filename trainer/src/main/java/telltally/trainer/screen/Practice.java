@@ -1,5 +1,6 @@
 package telltally.trainer.screen;
 
+import java.util.List;
 import java.util.Optional;
 import telltally.trainer.logbook.DrillEntry;
 import telltally.trainer.logbook.Entry;
@@ -16,20 +17,21 @@ final class Practice {
     private History history;
     private Tutor tutor;
 
-    private Practice(Optional<Learner> learner, LogbookKeeper keeper, History history) {
+    private Practice(Optional<Learner> learner, LogbookKeeper keeper, History history, List<String> facts) {
         this.learner = learner;
         this.keeper = keeper;
         this.history = history;
-        this.tutor = history.tutor();
+        this.tutor = history.tutor(facts);
     }
 
-    static Practice of(Learner learner, LogbookKeeper keeper, History history) {
-        return new Practice(Optional.of(learner), keeper, history);
+    /** @param facts the items of the facts that are to be learnt, in the order to meet them */
+    static Practice of(Learner learner, LogbookKeeper keeper, History history, List<String> facts) {
+        return new Practice(Optional.of(learner), keeper, history, facts);
     }
 
     /** Nothing that a guest does is written down. */
-    static Practice ofGuest(LogbookKeeper keeper) {
-        return new Practice(Optional.empty(), keeper, History.empty());
+    static Practice ofGuest(LogbookKeeper keeper, List<String> facts) {
+        return new Practice(Optional.empty(), keeper, History.empty(), facts);
     }
 
     /** Nobody for a guest. */

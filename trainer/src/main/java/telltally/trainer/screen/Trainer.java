@@ -1,5 +1,6 @@
 package telltally.trainer.screen;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
@@ -128,7 +129,7 @@ public final class Trainer implements AutoCloseable {
     private Practice practice() {
         Practice known = practice;
         if (known == null) {
-            known = Practice.ofGuest(records().keeper());
+            known = Practice.ofGuest(records().keeper(), facts());
             practice = known;
         }
         return known;
@@ -238,6 +239,11 @@ public final class Trainer implements AutoCloseable {
             drillMaker = made;
         }
         return made;
+    }
+
+    /** What codes mean is learnt code by code, in this order. */
+    List<String> facts() {
+        return drillMaker().items(Skill.CODE_MEANING, Level.FULL);
     }
 
     /** What a skill is called. */

@@ -16,6 +16,7 @@ import telltally.trainer.drill.Level;
 import telltally.trainer.mastery.Tutor;
 
 class HistoryTest {
+    private static final List<String> FACTS = List.of("plank 12", "plank 34");
     private static final Instant NOW = Instant.parse("2026-03-02T09:00:00Z");
     private static final List<DrillEntry> DRILLS = SampleLogbook.twoWeeks(NOW);
     private static final History HISTORY = new History(DRILLS, List.of());
@@ -40,14 +41,14 @@ class HistoryTest {
 
     @Test
     void the_tutor_is_the_same_whether_folded_as_answers_come_or_from_the_whole_history() {
-        Tutor step = Tutor.beginning();
+        Tutor step = Tutor.beginning(FACTS);
         History grown = History.empty();
         for (DrillEntry drill : DRILLS) {
             step = step.after(drill.credits(), drill.answeredAt());
             grown = grown.plus(drill);
         }
         assertThat(grown).isEqualTo(HISTORY);
-        assertThat(HISTORY.tutor()).isEqualTo(step);
+        assertThat(HISTORY.tutor(FACTS)).isEqualTo(step);
     }
 
     @Test
