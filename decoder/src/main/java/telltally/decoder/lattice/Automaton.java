@@ -2,11 +2,7 @@ package telltally.decoder.lattice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 
 /**
  * The flashes that a sender may send, and what may follow each of them. A node is one flash that was sent; a step leads
@@ -48,16 +44,22 @@ final class Automaton {
      * @param logRange logarithm of the ratio of the two
      */
     record Gap(GapKind kind, double seconds, double squares, double mostSeconds, double logRange) {
-        Gap(GapKind kind, double seconds, double squares, double mostSeconds) {
-            this(kind, seconds, squares, mostSeconds, mostSeconds > 0 ? StrictMath.log(mostSeconds / seconds) : 0);
-        }
+        /** The dark before the first flash, and after the last. */
+        static final Gap LEAD = new Gap(GapKind.LEAD, 0, 0, 0, 0);
+
+        static final Gap TAIL = new Gap(GapKind.TAIL, 0, 0, 0, 0);
 
         static Gap fixed(double seconds) {
-            return new Gap(GapKind.FIXED, seconds, seconds * seconds, 0);
+            return new Gap(GapKind.FIXED, seconds, seconds * seconds, 0, 0);
         }
 
         static Gap broad(double least, double most) {
-            return new Gap(GapKind.BROAD, least, 0, most);
+            return new Gap(GapKind.BROAD, least, 0, most, StrictMath.log(most / least));
+        }
+
+        /** A part of this gap: what was left of it, or as much as there was. */
+        Gap cut(GapKind how) {
+            return new Gap(how, seconds, squares, 0, 0);
         }
     }
 
@@ -78,14 +80,13 @@ final class Automaton {
 
     final int nodes;
     final int[] lightOf;
-    final boolean[] missable;
     final Light[] lights;
     /** Those of a fixed length first, in ascending order. */
     final Gap[] gaps;
 
     final int fixedGaps;
     final Step[] steps;
-    /** Edges of a node between flashes: from firstEdge[node] to firstEdge[node + 1]. */
+    /** Edges of a node between flashes: from firstEdge[node] to firstEdge[node + 1], in ascending order of their gaps. */
     final int[] firstEdge;
     /** The first of those whose gap is not of a fixed length; they stand last. */
     final int[] firstBroadEdge;
@@ -96,16 +97,14 @@ final class Automaton {
     final int[] edgeGap;
     final int[] edgeMissed;
     final double[] edgeWeight;
-    final int[][] edgeSteps;
+    /** The steps of edge e: from e * (MOST_MISSED + 1) on, one more than it has missed flashes. */
+    private final int[] edgeSteps;
+
     final double shortestLight;
 
     private Automaton(Builder builder) {
-        nodes = builder.lightOf.size();
-        lightOf = builder.lightOf.stream().mapToInt(Integer::intValue).toArray();
-        missable = new boolean[nodes];
-        for (int node = 0; node < nodes; node++) {
-            missable[node] = builder.missable.get(node);
-        }
+        nodes = builder.nodes;
+        lightOf = Arrays.copyOf(builder.lightOf, nodes);
         lights = builder.lights.toArray(new Light[0]);
         steps = builder.steps.toArray(new Step[0]);
         double shortest = Double.MAX_VALUE;
@@ -113,137 +112,38 @@ final class Automaton {
             shortest = light.broad() || light.seconds() == 0 ? shortest : Math.min(shortest, light.seconds());
         }
         shortestLight = shortest;
-        Composer composer = new Composer(this);
-        firstEdge = new int[nodes + 1];
-        firstEnd = new int[nodes + 1];
-        for (int node = 0; node < nodes; node++) {
-            firstEdge[node] = composer.edges.size();
-            composer.compose(node, false);
-        }
-        firstEdge[nodes] = composer.edges.size();
-        for (int node = 0; node < nodes; node++) {
-            firstEnd[node] = composer.edges.size();
-            composer.compose(node, true);
-        }
-        firstEnd[nodes] = composer.edges.size();
-        gaps = composer.gaps.keySet().toArray(new Gap[0]);
-        Arrays.sort(gaps, Comparator.comparing(Gap::kind).thenComparingDouble(Gap::seconds));
-        int[] place = new int[gaps.length];
-        int fixed = 0;
-        for (int i = 0; i < gaps.length; i++) {
-            place[Objects.requireNonNull(composer.gaps.get(gaps[i]))] = i;
-            fixed += gaps[i].kind() == GapKind.FIXED ? 1 : 0;
-        }
-        fixedGaps = fixed;
-        int count = composer.edges.size();
-        edgeTo = new int[count];
-        edgeGap = new int[count];
-        edgeMissed = new int[count];
-        edgeWeight = new double[count];
-        edgeSteps = new int[count][];
-        firstBroadEdge = new int[nodes];
-        for (int node = 0; node < nodes; node++) {
-            List<Composer.Edge> edges = composer.edges.subList(firstEdge[node], firstEdge[node + 1]);
-            edges.sort(Comparator.comparingInt(edge -> place[edge.gap]));
-            firstBroadEdge[node] = firstEdge[node];
-            for (Composer.Edge edge : edges) {
-                firstBroadEdge[node] += place[edge.gap] < fixed ? 1 : 0;
-            }
-        }
-        for (int i = 0; i < count; i++) {
-            Composer.Edge edge = composer.edges.get(i);
-            edgeTo[i] = edge.to;
-            edgeGap[i] = place[edge.gap];
-            edgeMissed[i] = edge.steps.length - 1;
-            edgeWeight[i] = edge.weight;
-            edgeSteps[i] = edge.steps;
-        }
+        EdgeComposer composer = new EdgeComposer(this, builder.missable, builder.gapOf, builder.gaps);
+        composer.compose();
+        gaps = composer.gaps();
+        fixedGaps = composer.fixedGaps();
+        firstEdge = composer.firstEdge;
+        firstBroadEdge = composer.firstBroadEdge;
+        firstEnd = composer.firstEnd;
+        edgeTo = composer.to();
+        edgeGap = composer.gap();
+        edgeMissed = composer.missed();
+        edgeWeight = composer.weight();
+        edgeSteps = composer.steps();
     }
 
     Light light(int node) {
         return lights[lightOf[node]];
     }
 
-    /** Joins steps over flashes that were not seen. */
-    private static final class Composer {
-        private static final class Edge {
-            private final int to;
-            private final int gap;
-            private final double weight;
-            private final int[] steps;
-
-            Edge(int to, int gap, double weight, int[] steps) {
-                this.to = to;
-                this.gap = gap;
-                this.weight = weight;
-                this.steps = steps;
-            }
-        }
-
-        private static final double LEAST_WEIGHT = 1e-9;
-
-        private final Automaton automaton;
-        private final List<List<Integer>> stepsFrom = new ArrayList<>();
-        private final List<Edge> edges = new ArrayList<>();
-        /** In the order met: gaps that are alike but for their squares keep it, or readings would differ from run to run. */
-        private final Map<Gap, Integer> gaps = new LinkedHashMap<>();
-
-        Composer(Automaton automaton) {
-            this.automaton = automaton;
-            for (int node = 0; node < automaton.nodes; node++) {
-                stepsFrom.add(new ArrayList<>());
-            }
-            for (int i = 0; i < automaton.steps.length; i++) {
-                stepsFrom.get(automaton.steps[i].from()).add(i);
-            }
-        }
-
-        void compose(int node, boolean toEnd) {
-            for (int first : stepsFrom.get(node)) {
-                extend(new int[] {first}, automaton.steps[first].gap(), automaton.steps[first].weight(), toEnd);
-            }
-        }
-
-        private void extend(int[] path, Gap gap, double weight, boolean toEnd) {
-            int to = automaton.steps[path[path.length - 1]].to();
-            if (toEnd == (to == END)) {
-                Integer known = gaps.putIfAbsent(gap, gaps.size());
-                edges.add(new Edge(to, known == null ? gaps.size() - 1 : known, weight, path));
-            }
-            if (path.length > MOST_MISSED || !automaton.missable[to] || weight < LEAST_WEIGHT) {
-                return;
-            }
-            for (int next : stepsFrom.get(to)) {
-                Step step = automaton.steps[next];
-                Gap joined = joined(gap, automaton.light(to), step.gap());
-                if (joined != null) {
-                    int[] longer = Arrays.copyOf(path, path.length + 1);
-                    longer[path.length] = next;
-                    extend(longer, joined, weight * step.weight(), toEnd);
-                }
-            }
-        }
-
-        private static @org.jspecify.annotations.Nullable Gap joined(Gap before, Light unseen, Gap after) {
-            double light = unseen.seconds();
-            if (before.kind() == GapKind.FIXED && after.kind() == GapKind.FIXED) {
-                double squares = before.squares() + light * light + after.squares();
-                return new Gap(GapKind.FIXED, before.seconds() + light + after.seconds(), squares, 0);
-            }
-            if (before.kind() == GapKind.LEAD_CUT || after.kind() == GapKind.TAIL_CUT) {
-                return null;
-            }
-            // Beside a gap of any length the unseen flash adds nothing that could be told.
-            return before.kind() == GapKind.FIXED ? after : after.kind() == GapKind.TAIL ? after : before;
-        }
+    /** A step of an edge: 0 for the first, as many as it has missed flashes for the last. */
+    Step step(int edge, int index) {
+        return steps[edgeSteps[edge * (MOST_MISSED + 1) + index]];
     }
 
     /** Collects nodes and steps. */
     static final class Builder {
-        private final List<Integer> lightOf = new ArrayList<>();
-        private final List<Boolean> missable = new ArrayList<>();
+        private int nodes;
+        private int[] lightOf = new int[64];
+        private boolean[] missable = new boolean[64];
         private final List<Light> lights = new ArrayList<>();
         private final List<Step> steps = new ArrayList<>();
+        private final List<Gap> gaps = new ArrayList<>();
+        private int[] gapOf = new int[128];
 
         Builder() {
             node(new Light(0, 0), false);
@@ -251,18 +151,17 @@ final class Automaton {
         }
 
         int node(Light light, boolean canBeMissed) {
-            int known = lights.indexOf(light);
-            if (known < 0) {
-                known = lights.size();
-                lights.add(light);
+            if (nodes == lightOf.length) {
+                lightOf = Arrays.copyOf(lightOf, 2 * nodes);
+                missable = Arrays.copyOf(missable, 2 * nodes);
             }
-            lightOf.add(known);
-            missable.add(canBeMissed);
-            return lightOf.size() - 1;
+            lightOf[nodes] = known(lights, light);
+            missable[nodes] = canBeMissed;
+            return nodes++;
         }
 
         int nodes() {
-            return lightOf.size();
+            return nodes;
         }
 
         List<Step> steps() {
@@ -271,8 +170,27 @@ final class Automaton {
 
         void step(int from, int to, Gap gap, double weight, Ends ends, String sign, boolean repeat) {
             if (weight > 0) {
+                if (steps.size() == gapOf.length) {
+                    gapOf = Arrays.copyOf(gapOf, 2 * gapOf.length);
+                }
+                gapOf[steps.size()] = known(gaps, gap);
                 steps.add(new Step(from, to, gap, weight, ends, sign, repeat));
             }
+        }
+
+        /** Its place among the different ones, of which there are few: mostly the very same object comes again. */
+        private static <T> int known(List<T> different, T one) {
+            for (int i = different.size() - 1; i >= 0; i--) {
+                if (different.get(i) == one) {
+                    return i;
+                }
+            }
+            int at = different.indexOf(one);
+            if (at < 0) {
+                different.add(one);
+                return different.size() - 1;
+            }
+            return at;
         }
 
         Automaton build() {

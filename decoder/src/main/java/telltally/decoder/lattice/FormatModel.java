@@ -12,14 +12,36 @@ final class FormatModel {
     private static final double SECONDS = 1e-9;
 
     final FlashFormat format;
+    final FormatTimes times;
     final FreeGrammar grammar;
     final CoarseClock clock;
     final long leastLitNanos;
     final long leastDarkNanos;
+    /** How many signs a code has; 0 where that varies. */
+    final int places;
+
+    private final int[] choices;
+    /** Logarithm of how many codes there are, of one sign where their length varies. */
+    final double logChoicesOfACode;
+    /** Whether the gap before a list is sent again differs from the gap between codes. */
+    final boolean marksRepeats;
+    /** Empty where the format has none. */
+    final String framingCode;
 
     FormatModel(FlashFormat format) {
         this.format = format;
-        this.grammar = FreeGrammar.of(format);
+        this.choices = choices(format);
+        this.places = format.shape() instanceof CodeShape.Counted ? choices.length : 0;
+        double logChoices = 0;
+        for (int each : choices) {
+            logChoices += Math.log(each);
+        }
+        this.logChoicesOfACode = logChoices;
+        this.marksRepeats = format.gaps().beforeRepeatNanos() != format.gaps().betweenCodesNanos()
+                && format.repeats().mostCodes() > 1;
+        this.framingCode = format.framingCode().orElse("");
+        this.times = new FormatTimes(format);
+        this.grammar = FreeGrammar.of(format, times);
         Set<Double> lights = new LinkedHashSet<>();
         format.flashKinds().forEach(kind -> lights.add(kind.onNanos() * SECONDS));
         Set<Double> gaps = new LinkedHashSet<>();
@@ -50,21 +72,17 @@ final class FormatModel {
         this.leastDarkNanos = (long) (1e9 * shortestDark * 0.06);
     }
 
-    /** How many signs a place may hold. */
-    int choices(int place) {
+    private static int[] choices(FlashFormat format) {
         if (format.shape() instanceof CodeShape.Counted counted) {
-            return counted.places()
-                    .get(Math.min(place, counted.places().size() - 1))
-                    .counts()
-                    .size();
+            return counted.places().stream()
+                    .mapToInt(place -> place.counts().size())
+                    .toArray();
         }
-        return ((CodeShape.Spelled) format.shape()).table().size();
+        return new int[] {((CodeShape.Spelled) format.shape()).table().size()};
     }
 
-    /** How many signs a code has; 0 where that varies. */
-    int places() {
-        return format.shape() instanceof CodeShape.Counted counted
-                ? counted.places().size()
-                : 0;
+    /** How many signs a place may hold. */
+    int choices(int place) {
+        return choices[Math.min(place, choices.length - 1)];
     }
 }

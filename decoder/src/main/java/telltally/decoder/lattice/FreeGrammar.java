@@ -58,8 +58,8 @@ final class FreeGrammar {
         }
     }
 
-    static FreeGrammar of(FlashFormat format) {
-        return new Maker(format).make();
+    static FreeGrammar of(FlashFormat format, FormatTimes times) {
+        return new Maker(format, times).make();
     }
 
     /** One flash within the signs of a place, and what may follow it within the sign. */
@@ -76,13 +76,10 @@ final class FreeGrammar {
 
     private static final class Maker {
         private final FlashFormat format;
+        private final FormatTimes times;
         private final Automaton.Builder builder = new Automaton.Builder();
         private final List<GroupKind> kinds = new ArrayList<>(List.of(GroupKind.UNREADABLE, GroupKind.UNREADABLE));
         private final List<Integer> places = new ArrayList<>(List.of(0, 0));
-        private final Gap within;
-        private final Gap digits;
-        private final Gap codes;
-        private final Gap repeat;
 
         /** Where a code may begin: its nodes and their shares. */
         private final Map<Integer, Double> heads = new LinkedHashMap<>();
@@ -91,12 +88,9 @@ final class FreeGrammar {
 
         private final List<Last> lasts = new ArrayList<>();
 
-        Maker(FlashFormat format) {
+        Maker(FlashFormat format, FormatTimes times) {
             this.format = format;
-            this.within = Gap.fixed(format.gaps().withinDigitNanos() * SECONDS);
-            this.digits = Gap.fixed(format.gaps().betweenDigitsNanos() * SECONDS);
-            this.codes = Gap.fixed(format.gaps().betweenCodesNanos() * SECONDS);
-            this.repeat = Gap.fixed(format.gaps().beforeRepeatNanos() * SECONDS);
+            this.times = times;
         }
 
         FreeGrammar make() {
@@ -110,8 +104,8 @@ final class FreeGrammar {
                 blinking(blinking, starts);
             }
             midway();
-            starts.forEach((node, share) -> builder.step(
-                    Automaton.START, node, new Gap(GapKind.LEAD, 0, 0, 0), share, Ends.NOTHING, "", false));
+            starts.forEach(
+                    (node, share) -> builder.step(Automaton.START, node, Gap.LEAD, share, Ends.NOTHING, "", false));
             bulbCheck(starts);
             unexplained();
             return new FreeGrammar(builder.build(), kinds, places);
@@ -160,8 +154,7 @@ final class FreeGrammar {
             at.signs++;
             for (FlashKind flash : flashes) {
                 at = at.next.computeIfAbsent(
-                        flash,
-                        kind -> new Stem(node(new Light(kind.onNanos() * SECONDS, 0), true, GroupKind.CODE, place)));
+                        flash, kind -> new Stem(node(times.light(kind), true, GroupKind.CODE, place)));
                 at.signs++;
             }
             at.sign = sign;
@@ -171,7 +164,7 @@ final class FreeGrammar {
         private void stems(Stem at, List<Stem> after, double ending) {
             for (Stem next : at.next.values()) {
                 if (at.node >= 0) {
-                    step(at.node, next.node, within, (double) next.signs / at.signs);
+                    step(at.node, next.node, times.within, (double) next.signs / at.signs);
                 }
                 stems(next, after, ending);
             }
@@ -180,7 +173,7 @@ final class FreeGrammar {
                 for (Stem root : after) {
                     for (Stem first : root.next.values()) {
                         double share = here * (1 - ending) * first.signs / root.signs;
-                        builder.step(at.node, first.node, digits, share, Ends.SIGN, at.sign, false);
+                        builder.step(at.node, first.node, times.digits, share, Ends.SIGN, at.sign, false);
                     }
                 }
                 if (ending > 0) {
@@ -201,8 +194,8 @@ final class FreeGrammar {
 
         private void leadIn() {
             format.leadIn().ifPresent(leadIn -> {
-                int light = node(new Light(leadIn.litNanos() * SECONDS, 0), true, GroupKind.STEADY, 0);
-                Gap dark = Gap.fixed(leadIn.darkAfterNanos() * SECONDS);
+                int light = node(times.leadIn.orElseThrow(), true, GroupKind.STEADY, 0);
+                Gap dark = times.afterLeadIn.orElseThrow();
                 heads.forEach((node, share) -> builder.step(light, node, dark, share, Ends.GROUP, "", false));
                 heads.clear();
                 heads.put(light, 1.0);
@@ -213,20 +206,20 @@ final class FreeGrammar {
         private void between() {
             boolean single =
                     format.repeats().mostCodes() == 1 && format.repeats().eachCodeTimes() == 1;
-            boolean marked = !single && repeat.seconds() != codes.seconds();
+            boolean marked = !single && times.repeat.seconds() != times.codes.seconds();
             for (Last last : lasts) {
                 heads.forEach((node, share) -> {
                     double next = 0.7 * share * last.weight();
                     builder.step(
                             last.node(),
                             node,
-                            single ? repeat : codes,
+                            single ? times.repeat : times.codes,
                             next * (marked ? 0.7 : 1),
                             Ends.GROUP,
                             last.sign(),
                             single);
                     if (marked) {
-                        builder.step(last.node(), node, repeat, next * 0.3, Ends.GROUP, last.sign(), true);
+                        builder.step(last.node(), node, times.repeat, next * 0.3, Ends.GROUP, last.sign(), true);
                     }
                 });
                 tail(last.node(), last.sign(), 0.15 * last.weight());
@@ -234,15 +227,15 @@ final class FreeGrammar {
         }
 
         private void tail(int node, String sign, double weight) {
-            builder.step(node, Automaton.END, new Gap(GapKind.TAIL, 0, 0, 0), weight, Ends.GROUP, sign, false);
+            builder.step(node, Automaton.END, Gap.TAIL, weight, Ends.GROUP, sign, false);
         }
 
         private void sessions(Sessions sessions, Map<Integer, Double> starts) {
-            Light light = new Light(sessions.cylinderFlash().onNanos() * SECONDS, 0);
-            Gap around = Gap.fixed(sessions.aroundSeparatorNanos() * SECONDS);
+            Light light = times.cylinderFlash.orElseThrow();
+            Gap around = times.aroundSeparator.orElseThrow();
             int[] separator = row(light, sessions.separatorFlashes(), GroupKind.SEPARATOR);
             for (int i = 1; i < separator.length; i++) {
-                step(separator[i - 1], separator[i], within, 1);
+                step(separator[i - 1], separator[i], times.within, 1);
             }
             String count = Integer.toString(separator.length);
             heads.forEach((node, share) ->
@@ -283,17 +276,17 @@ final class FreeGrammar {
             for (int i = 0; i < row.length; i++) {
                 double share = 1.0 / (row.length - i);
                 if (i + 1 < row.length) {
-                    step(row[i], row[i + 1], within, 1 - share);
+                    step(row[i], row[i + 1], times.within, 1 - share);
                 }
                 end.at(row[i], Integer.toString(i + 1), share);
             }
         }
 
         private void blinking(NothingToReport.Blinking blinking, Map<Integer, Double> starts) {
-            Gap dark = Gap.fixed(blinking.offNanos() * SECONDS);
+            Gap dark = FormatTimes.gap(blinking.offNanos());
             int[] blinks = new int[LEAST_BLINKS];
             for (int i = 0; i < blinks.length; i++) {
-                blinks[i] = node(new Light(blinking.onNanos() * SECONDS, 0), true, GroupKind.STEADY, BLINKING);
+                blinks[i] = node(FormatTimes.light(blinking.onNanos()), true, GroupKind.STEADY, BLINKING);
                 if (i > 0) {
                     step(blinks[i - 1], blinks[i], dark, 1);
                 }
@@ -311,7 +304,7 @@ final class FreeGrammar {
             for (Step step : known) {
                 if (step.gap().kind() == GapKind.FIXED) {
                     Gap gap = step.gap();
-                    Gap rest = new Gap(GapKind.LEAD_CUT, gap.seconds(), gap.squares(), 0);
+                    Gap rest = gap.cut(GapKind.LEAD_CUT);
                     if (begun.add(List.of(step.to(), gap.seconds()))) {
                         builder.step(
                                 Automaton.START,
@@ -322,7 +315,7 @@ final class FreeGrammar {
                                 "",
                                 false);
                     }
-                    Gap part = new Gap(GapKind.TAIL_CUT, gap.seconds(), gap.squares(), 0);
+                    Gap part = gap.cut(GapKind.TAIL_CUT);
                     builder.step(
                             step.from(), Automaton.END, part, EARLY * step.weight(), step.ends(), step.sign(), false);
                 }
@@ -331,7 +324,7 @@ final class FreeGrammar {
 
         private void bulbCheck(Map<Integer, Double> starts) {
             int bulb = node(new Light(1.2, 8), false, GroupKind.STEADY, 2);
-            builder.step(Automaton.START, bulb, new Gap(GapKind.LEAD, 0, 0, 0), 0.1, Ends.NOTHING, "", false);
+            builder.step(Automaton.START, bulb, Gap.LEAD, 0.1, Ends.NOTHING, "", false);
             Gap dark = Gap.broad(0.05, 600);
             starts.forEach((node, share) -> builder.step(bulb, node, dark, share, Ends.GROUP, "", false));
         }
@@ -345,8 +338,8 @@ final class FreeGrammar {
             }
             builder.step(junk, junk, any, 0.5, Ends.NOTHING, "", false);
             heads.forEach((node, share) -> builder.step(junk, node, any, 0.1 * share, Ends.GROUP, "", false));
-            builder.step(Automaton.START, junk, new Gap(GapKind.LEAD, 0, 0, 0), UNEXPLAINED, Ends.NOTHING, "", false);
-            builder.step(junk, Automaton.END, new Gap(GapKind.TAIL, 0, 0, 0), 0.1, Ends.GROUP, "", false);
+            builder.step(Automaton.START, junk, Gap.LEAD, UNEXPLAINED, Ends.NOTHING, "", false);
+            builder.step(junk, Automaton.END, Gap.TAIL, 0.1, Ends.GROUP, "", false);
         }
     }
 }

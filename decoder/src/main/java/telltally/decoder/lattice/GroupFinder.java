@@ -41,10 +41,9 @@ final class GroupFinder {
         for (int arc : pass.bestPath()) {
             int edge = lattice.arcTag(arc);
             int flash = pass.flashOf(lattice.arcTo(arc));
-            int[] steps = automaton.edgeSteps[edge];
-            noteOddity(pass.flashOf(lattice.arcFrom(arc)), flash, steps, lattice.arcShare(arc));
-            for (int i = 0; i < steps.length; i++) {
-                Step step = automaton.steps[steps[i]];
+            noteOddity(pass.flashOf(lattice.arcFrom(arc)), flash, edge, lattice.arcShare(arc));
+            for (int i = 0; i <= automaton.edgeMissed[edge]; i++) {
+                Step step = automaton.step(edge, i);
                 if (group != null && step.ends() != Ends.NOTHING && !step.sign().isEmpty()) {
                     group.read.add(step.sign());
                     group.places.add(model.grammar.placeOf[step.from()]);
@@ -61,7 +60,7 @@ final class GroupFinder {
                 }
                 stopsEarly |= step.gap().kind() == GapKind.TAIL_CUT;
             }
-            if (group != null && step(edge).to() != Automaton.END) {
+            if (group != null && automaton.edgeTo[edge] != Automaton.END) {
                 group.lastFlash = flash;
                 unexplained += group.kind == GroupKind.UNREADABLE ? 1 : 0;
             }
@@ -84,19 +83,15 @@ final class GroupFinder {
         }
     }
 
-    private Step step(int edge) {
-        int[] steps = automaton.edgeSteps[edge];
-        return automaton.steps[steps[steps.length - 1]];
-    }
-
-    private void noteOddity(int before, int flash, int[] steps, double share) {
+    private void noteOddity(int before, int flash, int edge, double share) {
         int ghosts = flash - before - 1;
-        if (steps.length > 1 || ghosts > 0 || (share < DOUBTFUL && before >= 0)) {
-            boolean within = steps.length > 1;
-            for (int step : steps) {
-                within &= automaton.steps[step].ends() == Ends.NOTHING;
+        int missed = automaton.edgeMissed[edge];
+        if (missed > 0 || ghosts > 0 || (share < DOUBTFUL && before >= 0)) {
+            boolean within = missed > 0;
+            for (int i = 0; i <= missed; i++) {
+                within &= automaton.step(edge, i).ends() == Ends.NOTHING;
             }
-            oddities.add(new Oddity(before, flash, steps.length - 1, ghosts, within, share));
+            oddities.add(new Oddity(before, flash, missed, ghosts, within, share));
         }
     }
 
@@ -116,7 +111,7 @@ final class GroupFinder {
 
     /** What each sign of a group may have been, by all paths that go through it. */
     private void guess(Found group) {
-        if (model.places() == 0) {
+        if (model.places == 0) {
             group.read.forEach(sign -> {
                 Guess sure = Guess.ofShares(model.choices(0));
                 sure.add(sign, 1);
@@ -148,8 +143,9 @@ final class GroupFinder {
         }
         // What an arc into the first flash leaves behind belongs to the group before until a group ends.
         boolean mine = layer > group.firstFlash + 1;
-        for (int each : automaton.edgeSteps[lattice.arcTag(arc)]) {
-            Step step = automaton.steps[each];
+        int edge = lattice.arcTag(arc);
+        for (int i = 0; i <= automaton.edgeMissed[edge]; i++) {
+            Step step = automaton.step(edge, i);
             if (mine && !step.sign().isEmpty() && model.grammar.kindOf[step.from()] == group.kind) {
                 for (Shares of : shares) {
                     if (of.place == model.grammar.placeOf[step.from()]) {

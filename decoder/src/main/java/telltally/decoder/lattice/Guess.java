@@ -11,16 +11,24 @@ final class Guess {
     /** What lies so far behind, as a logarithm, adds nothing. */
     private static final double NOTHING = -18;
 
+    private static final double[] LOG_CHOICES = new double[64];
+
+    static {
+        for (int i = 1; i < LOG_CHOICES.length; i++) {
+            LOG_CHOICES[i] = StrictMath.log(i);
+        }
+    }
+
     private final int choices;
-    private final double logChoices;
-    private String[] texts = new String[4];
-    private double[] logs = new double[4];
+    private final double others;
+    private String[] texts = new String[2];
+    private double[] logs = new double[2];
     private int count;
-    private double others;
+    /** Known once it was asked for, until more is added. */
+    private double evidence = Double.NaN;
 
     private Guess(int choices, double others) {
         this.choices = choices;
-        this.logChoices = StrictMath.log(choices);
         this.others = others;
     }
 
@@ -35,13 +43,13 @@ final class Guess {
     }
 
     void add(String text, double share) {
-        for (int i = 0; i < count; i++) {
-            if (texts[i].equals(text)) {
-                logs[i] = StrictMath.log(StrictMath.exp(logs[i]) + choices * share);
-                return;
-            }
+        int at = place(text);
+        if (at >= 0) {
+            logs[at] = StrictMath.log(StrictMath.exp(logs[at]) + choices * share);
+            evidence = Double.NaN;
+        } else {
+            put(text, StrictMath.log(choices * share));
         }
-        put(text, StrictMath.log(choices * share));
     }
 
     private void put(String text, double log) {
@@ -51,6 +59,7 @@ final class Guess {
         }
         texts[count] = text;
         logs[count++] = Math.max(log, others);
+        evidence = Double.NaN;
     }
 
     /** Both pieces of evidence together, for one sign that was sent twice. */
@@ -60,33 +69,36 @@ final class Guess {
             both.put(texts[i], logs[i] + other.log(texts[i]));
         }
         for (int i = 0; i < other.count; i++) {
-            if (!names(other.texts[i])) {
+            if (place(other.texts[i]) < 0) {
                 both.put(other.texts[i], others + other.logs[i]);
             }
         }
         return both;
     }
 
-    private boolean names(String text) {
+    private int place(String text) {
         for (int i = 0; i < count; i++) {
             if (texts[i].equals(text)) {
-                return true;
+                return i;
             }
         }
-        return false;
+        return -1;
     }
 
     double log(String text) {
-        for (int i = 0; i < count; i++) {
-            if (texts[i].equals(text)) {
-                return logs[i];
-            }
-        }
-        return others;
+        int at = place(text);
+        return at < 0 ? others : logs[at];
     }
 
     /** Logarithm of the evidence that all that went in was one sign, against independent signs. */
     double logEvidence() {
+        if (Double.isNaN(evidence)) {
+            evidence = summed();
+        }
+        return evidence;
+    }
+
+    private double summed() {
         double most = others;
         for (int i = 0; i < count; i++) {
             most = Math.max(most, logs[i]);
@@ -96,7 +108,9 @@ final class Guess {
             double behind = logs[i] - most;
             sum += behind == 0 ? 1 : behind < NOTHING ? 0 : StrictMath.exp(behind);
         }
-        return most + (sum == 1 ? 0 : StrictMath.log(sum)) - logChoices;
+        return most
+                + (sum == 1 ? 0 : StrictMath.log(sum))
+                - (choices < LOG_CHOICES.length ? LOG_CHOICES[choices] : StrictMath.log(choices));
     }
 
     double probability(String text) {
@@ -118,9 +132,18 @@ final class Guess {
 
     /** The named texts, most probable first. */
     String[] ranked() {
-        Integer[] order = new Integer[count];
-        Arrays.setAll(order, i -> i);
-        Arrays.sort(order, (a, b) -> Double.compare(logs[b], logs[a]));
-        return Arrays.stream(order).map(i -> texts[i]).toArray(String[]::new);
+        String[] ranked = Arrays.copyOf(texts, count);
+        double[] order = Arrays.copyOf(logs, count);
+        for (int i = 1; i < count; i++) {
+            for (int at = i; at > 0 && order[at] > order[at - 1]; at--) {
+                double log = order[at];
+                String text = ranked[at];
+                order[at] = order[at - 1];
+                ranked[at] = ranked[at - 1];
+                order[at - 1] = log;
+                ranked[at - 1] = text;
+            }
+        }
+        return ranked;
     }
 }

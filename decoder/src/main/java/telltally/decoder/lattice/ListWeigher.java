@@ -45,13 +45,11 @@ final class ListWeigher {
         this.structure = structure;
         this.separatorBefore = separatorBefore;
         this.separatorAfter = separatorAfter;
-        structure.lists.forEach(this::weigh);
+        Set<List<String>> lists = structure.lists();
+        lists.forEach(this::weigh);
         if (best == null) {
             // None explains every flash, but a neighbour of the best guess may.
-            structure.lists.stream()
-                    .limit(1)
-                    .flatMap(list -> variants(list).stream())
-                    .forEach(this::weigh);
+            lists.stream().limit(1).flatMap(list -> variants(list).stream()).forEach(this::weigh);
         }
         Set<List<String>> done = new HashSet<>();
         while (best != null && done.add(best.codes()) && tried < MOST_LISTS) {
@@ -109,8 +107,8 @@ final class ListWeigher {
         Pass pass = Pass.run(sent.automaton(), flashes, channel);
         double log = pass.logSum() + codes.size() * PER_CODE;
         for (String code : codes) {
-            for (int place = 0; place < Math.max(1, model.places()); place++) {
-                log -= Math.log(model.choices(place)) * (model.places() == 0 ? code.length() : 1);
+            for (int place = 0; place < Math.max(1, model.places); place++) {
+                log -= Math.log(model.choices(place)) * (model.places == 0 ? code.length() : 1);
             }
         }
         Weighed one = new Weighed(codes, log, pass, sent);

@@ -137,7 +137,7 @@ final class Region {
         }
         for (Column column : structure.columns) {
             if (column.evidence().groups.contains(group)) {
-                return column.evidence().complete() && column.evidence().whole;
+                return column.evidence().complete && column.evidence().whole;
             }
         }
         return false;
@@ -161,9 +161,7 @@ final class Region {
             }
             Reported as = unreadable(group);
             for (Column column : structure.columns) {
-                if (column.evidence().groups.contains(group)
-                        && column.evidence().complete()
-                        && column.evidence().whole) {
+                if (column.evidence().groups.contains(group) && column.evidence().complete && column.evidence().whole) {
                     as = new Reported(
                             GroupKind.CODE,
                             segment,
@@ -177,7 +175,7 @@ final class Region {
             reported.add(as);
         }
         for (Column column : structure.columns) {
-            if (column.evidence().complete() && column.evidence().whole && !codes.contains(column.code())) {
+            if (column.evidence().complete && column.evidence().whole && !codes.contains(column.code())) {
                 codes.add(column.code());
             }
         }

@@ -1,13 +1,15 @@
 package telltally.decoder.lattice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
 import telltally.decoder.lattice.Automaton.Ends;
 import telltally.decoder.lattice.Automaton.Gap;
 import telltally.decoder.lattice.Automaton.GapKind;
 import telltally.decoder.lattice.Automaton.Light;
+import telltally.decoder.lattice.Automaton.Step;
 import telltally.simulator.format.CodeShape.Sign;
-import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FlashKind;
 import telltally.simulator.format.GroupKind;
 
@@ -16,7 +18,7 @@ import telltally.simulator.format.GroupKind;
  * recording begins and where it ends. The density of a recording, given the list, is one exact sum.
  */
 final class SentList {
-    private static final double SECONDS = 1e-9;
+    private static final Gap AROUND_THE_END = Gap.fixed(3).cut(GapKind.LEAD_CUT);
 
     /** A group of the row; the column is the index in the list, -1 for what is no code of it. */
     record Slot(GroupKind kind, String digits, int column) {}
@@ -41,43 +43,26 @@ final class SentList {
         }
     }
 
-    private final FlashFormat format;
+    private final FormatModel model;
+    private final FormatTimes times;
+    private final Plan plan;
     private final Automaton.Builder builder = new Automaton.Builder();
-    private final List<Integer> slotOf = new ArrayList<>(List.of(-1, -1));
+    private int[] slotOf = new int[64];
     private final List<Slot> slots = new ArrayList<>();
-    private final Gap within;
+    private final List<Integer> listEnds = new ArrayList<>();
     private final Automaton automaton;
     private int last = Automaton.START;
 
     SentList(FormatModel model, Plan plan, List<String> codes) {
-        this.format = model.format;
-        this.within = Gap.fixed(format.gaps().withinDigitNanos() * SECONDS);
-        List<Integer> listEnds = new ArrayList<>();
-        if (plan.separatorBefore()) {
-            separator(0);
-        }
-        boolean first = true;
-        int stretches = plan.loops().size();
-        for (int stretch = 0; stretch < stretches; stretch++) {
-            if (stretch > 0 || plan.framedFirst()) {
-                first = framing(first);
-            }
-            for (int loop = 0; loop < plan.loops().get(stretch); loop++) {
-                for (int column = 0; column < codes.size(); column++) {
-                    first = repeated(codes.get(column), column, first, loop > 0 && column == 0, plan);
-                }
-                listEnds.add(last);
-            }
-        }
-        if (plan.framedLast()) {
-            framing(first);
-            listEnds.add(last);
-        }
-        if (plan.separatorAfter()) {
-            separator(format.sessions().orElseThrow().aroundSeparatorNanos());
-            listEnds.add(last);
-        }
-        ends(plan, listEnds);
+        this.model = model;
+        this.times = model.times;
+        this.plan = plan;
+        slotOf[Automaton.START] = -1;
+        slotOf[Automaton.END] = -1;
+        List<List<Sign>> signs = new ArrayList<>();
+        codes.forEach(code -> signs.add(model.format.shape().signs(code).orElseThrow()));
+        row(codes, signs);
+        ends();
         this.automaton = builder.build();
     }
 
@@ -86,106 +71,123 @@ final class SentList {
     }
 
     int slotOf(int node) {
-        return slotOf.get(node);
+        return slotOf[node];
     }
 
     Slot slot(int index) {
         return slots.get(index);
     }
 
-    private void flash(double lit, Gap gap, boolean begins) {
-        int node = builder.node(new Light(lit, 0), true);
-        slotOf.add(slots.size() - 1);
+    private void row(List<String> codes, List<List<Sign>> signs) {
+        if (plan.separatorBefore()) {
+            separator(times.within);
+        }
+        boolean first = true;
+        for (int stretch = 0; stretch < plan.loops().size(); stretch++) {
+            if (stretch > 0 || plan.framedFirst()) {
+                framing();
+                first = false;
+            }
+            for (int loop = 0; loop < plan.loops().get(stretch); loop++) {
+                for (int column = 0; column < codes.size(); column++) {
+                    Gap before = loop > 0 && column == 0 ? times.repeat : times.codes;
+                    if (first && plan.separatorBefore()) {
+                        before = times.aroundSeparator.orElseThrow();
+                    }
+                    sendings(GroupKind.CODE, codes.get(column), signs.get(column), column, before);
+                    first = false;
+                }
+                listEnds.add(last);
+            }
+        }
+        if (plan.framedLast()) {
+            framing();
+            listEnds.add(last);
+        }
+        if (plan.separatorAfter()) {
+            separator(times.aroundSeparator.orElseThrow());
+            listEnds.clear();
+            listEnds.add(last);
+        }
+    }
+
+    private void flash(Light light, Gap before, boolean begins) {
+        int node = builder.node(light, true);
+        if (node == slotOf.length) {
+            slotOf = Arrays.copyOf(slotOf, 2 * node);
+        }
+        slotOf[node] = slots.size() - 1;
         if (last != Automaton.START) {
-            builder.step(last, node, gap, 1, begins ? Ends.GROUP : Ends.NOTHING, "", false);
+            builder.step(last, node, before, 1, begins ? Ends.GROUP : Ends.NOTHING, "", false);
         }
         last = node;
     }
 
-    private void separator(long gapNanos) {
-        FlashFormat.Sessions sessions = format.sessions().orElseThrow();
-        slots.add(new Slot(GroupKind.SEPARATOR, Integer.toString(sessions.separatorFlashes()), -1));
-        for (int i = 0; i < sessions.separatorFlashes(); i++) {
-            Gap gap = i == 0 ? Gap.fixed(gapNanos * SECONDS) : within;
-            flash(sessions.cylinderFlash().onNanos() * SECONDS, gap, i == 0);
+    private void separator(Gap before) {
+        int flashes = model.format.sessions().orElseThrow().separatorFlashes();
+        slots.add(new Slot(GroupKind.SEPARATOR, Integer.toString(flashes), -1));
+        for (int i = 0; i < flashes; i++) {
+            flash(times.cylinderFlash.orElseThrow(), i == 0 ? before : times.within, i == 0);
         }
     }
 
-    private boolean framing(boolean first) {
-        boolean none = first;
-        for (int time = 0; time < format.repeats().eachCodeTimes(); time++) {
-            code(
-                    GroupKind.SEPARATOR,
-                    format.framingCode().orElseThrow(),
-                    -1,
-                    format.gaps().betweenCodesNanos());
-            none = false;
-        }
-        return none;
+    private void framing() {
+        String code = model.format.framingCode().orElseThrow();
+        sendings(GroupKind.SEPARATOR, code, model.format.shape().signs(code).orElseThrow(), -1, times.codes);
     }
 
-    private boolean repeated(String code, int column, boolean first, boolean listBegins, Plan plan) {
-        for (int time = 0; time < format.repeats().eachCodeTimes(); time++) {
-            long gap = listBegins && time == 0
-                    ? format.gaps().beforeRepeatNanos()
-                    : format.gaps().betweenCodesNanos();
-            if (first && time == 0 && plan.separatorBefore()) {
-                gap = format.sessions().orElseThrow().aroundSeparatorNanos();
-            }
-            code(GroupKind.CODE, code, column, gap);
+    private void sendings(GroupKind kind, String code, List<Sign> signs, int column, Gap before) {
+        for (int time = 0; time < model.format.repeats().eachCodeTimes(); time++) {
+            sending(kind, code, signs, column, time == 0 ? before : times.codes);
         }
-        return false;
     }
 
-    private void code(GroupKind kind, String code, int column, long gapNanos) {
-        Gap gap = Gap.fixed(gapNanos * SECONDS);
-        if (format.leadIn().isPresent()) {
+    private void sending(GroupKind kind, String code, List<Sign> signs, int column, Gap before) {
+        Gap gap = before;
+        if (times.leadIn.isPresent()) {
             slots.add(new Slot(GroupKind.STEADY, "", -1));
-            flash(format.leadIn().get().litNanos() * SECONDS, gap, true);
-            gap = Gap.fixed(format.leadIn().get().darkAfterNanos() * SECONDS);
+            flash(times.leadIn.get(), gap, true);
+            gap = times.afterLeadIn.orElseThrow();
         }
         slots.add(new Slot(kind, code, column));
         boolean begins = true;
-        List<Sign> signs = format.shape().signs(code).orElseThrow();
         for (Sign sign : signs) {
-            for (int i = 0; i < sign.flashes().size(); i++) {
-                FlashKind flash = sign.flashes().get(i);
-                flash(flash.onNanos() * SECONDS, i == 0 ? gap : within, begins);
+            for (FlashKind each : sign.flashes()) {
+                flash(times.light(each), gap, begins);
                 begins = false;
+                gap = times.within;
             }
-            gap = Gap.fixed(format.gaps().betweenDigitsNanos() * SECONDS);
+            gap = times.digits;
         }
     }
 
-    private void ends(Plan plan, List<Integer> listEnds) {
-        List<Automaton.Step> row = List.copyOf(builder.steps());
+    private void ends() {
+        List<Step> row = List.copyOf(builder.steps());
         int first = Automaton.END + 1;
-        double lengthSeconds =
-                row.stream().mapToDouble(each -> each.gap().seconds() + 0.5).sum() + 1;
-        step(Automaton.START, first, new Gap(GapKind.LEAD, 0, 0, 0), plan.separatorBefore() ? 1 : 0.6);
-        for (int end : plan.separatorAfter() ? List.of(last) : listEnds) {
-            step(end, Automaton.END, new Gap(GapKind.TAIL, 0, 0, 0), 0.15);
+        double lengthSeconds = 1;
+        for (Step step : row) {
+            lengthSeconds += step.gap().seconds() + 0.5;
         }
-        for (Automaton.Step step : row) {
-            Gap gap = step.gap();
+        double entering = FreeGrammar.MIDWAY / lengthSeconds;
+        step(Automaton.START, first, Gap.LEAD, plan.separatorBefore() ? 1 : 0.6);
+        for (int end : listEnds) {
+            step(end, Automaton.END, Gap.TAIL, 0.15);
+        }
+        IdentityHashMap<Gap, Gap> begun = new IdentityHashMap<>();
+        IdentityHashMap<Gap, Gap> ended = new IdentityHashMap<>();
+        for (Step step : row) {
             if (plan.openStart()) {
-                step(
-                        Automaton.START,
-                        step.to(),
-                        new Gap(GapKind.LEAD_CUT, gap.seconds(), gap.squares(), 0),
-                        FreeGrammar.MIDWAY / lengthSeconds);
+                Gap rest = begun.computeIfAbsent(step.gap(), gap -> gap.cut(GapKind.LEAD_CUT));
+                step(Automaton.START, step.to(), rest, entering);
             }
             if (plan.openEnd()) {
-                step(
-                        step.from(),
-                        Automaton.END,
-                        new Gap(GapKind.TAIL_CUT, gap.seconds(), gap.squares(), 0),
-                        FreeGrammar.EARLY);
+                Gap part = ended.computeIfAbsent(step.gap(), gap -> gap.cut(GapKind.TAIL_CUT));
+                step(step.from(), Automaton.END, part, FreeGrammar.EARLY);
             }
         }
         if (plan.openStart()) {
             // A looping list is entered as often from its end as from anywhere else.
-            step(Automaton.START, first, new Gap(GapKind.LEAD_CUT, 3, 9, 0), FreeGrammar.MIDWAY / lengthSeconds);
+            step(Automaton.START, first, AROUND_THE_END, entering);
         }
     }
 

@@ -250,6 +250,7 @@ class ExactnessProperties {
                     GapKind.FIXED,
                     before.seconds() + light + after.seconds(),
                     before.squares() + squared(light) + after.squares(),
+                    0,
                     0);
         }
 

@@ -1,0 +1,71 @@
+package telltally.decoder.lattice;
+
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import telltally.decoder.lattice.PracticeSessions.Spoiler;
+import telltally.simulator.format.FlashFormat;
+import telltally.simulator.format.FormatCatalog;
+import telltally.simulator.signal.PulseTrain;
+
+/**
+ * Prints what sessions of about 120 flashes cost, in processor time of the one thread, so that other work on the machine
+ * hardly counts: the median over rounds of the mean over sessions, and memory allocated.
+ */
+public final class LatticeSpeed {
+    private static final int FLASHES = 120;
+    private static final int SESSIONS = 20;
+
+    private LatticeSpeed() {}
+
+    /** Arguments: rounds a format and impairment, then impairments (clean, jitter and mixed where none is named). */
+    public static void main(String[] args) {
+        int rounds = args.length > 0 ? Integer.parseInt(args[0]) : 60;
+        List<String> names =
+                args.length > 1 ? List.of(args).subList(1, args.length) : List.of("CLEAN", "JITTER", "MIXED");
+        List<FlashFormat> formats = FormatCatalog.shipped().all();
+        LatticeDecoder decoder = new LatticeDecoder();
+        for (String name : names) {
+            for (FlashFormat format : formats) {
+                List<PulseTrain> trains = trains(format, Spoiler.valueOf(name));
+                if (trains.isEmpty()) {
+                    continue;
+                }
+                String told = measured(decoder, trains, List.of(format), rounds);
+                String auto = measured(decoder, trains, formats, rounds);
+                System.out.printf(Locale.ROOT, "%-8s %-12s told %s   auto %s%n", name, format.id(), told, auto);
+            }
+        }
+    }
+
+    private static List<PulseTrain> trains(FlashFormat format, Spoiler spoiler) {
+        List<PulseTrain> trains = new java.util.ArrayList<>();
+        for (long seed = 1; trains.size() < SESSIONS && seed < 20_000; seed++) {
+            PulseTrain train = PracticeSessions.session(format, spoiler, seed).train();
+            if (Math.abs(train.edgeCount() / 2 - FLASHES) <= 12) {
+                trains.add(train);
+            }
+        }
+        return trains;
+    }
+
+    private static String measured(
+            LatticeDecoder decoder, List<PulseTrain> trains, List<FlashFormat> candidates, int rounds) {
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        double[] micros = new double[rounds];
+        double kilobytes = 0;
+        for (int round = 0; round < rounds; round++) {
+            long bytes = threads.getCurrentThreadAllocatedBytes();
+            long nanos = threads.getCurrentThreadCpuTime();
+            for (PulseTrain train : trains) {
+                decoder.decode(train, candidates);
+            }
+            micros[round] = (threads.getCurrentThreadCpuTime() - nanos) / 1e3 / trains.size();
+            kilobytes = (threads.getCurrentThreadAllocatedBytes() - bytes) / 1e3 / trains.size();
+        }
+        Arrays.sort(micros);
+        return String.format(Locale.ROOT, "%6.0f us (best %6.0f) %6.0f kB", micros[rounds / 2], micros[0], kilobytes);
+    }
+}
