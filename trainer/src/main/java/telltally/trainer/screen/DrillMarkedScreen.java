@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import telltally.simulator.format.SentGroup;
 import telltally.simulator.signal.Interval;
 import telltally.trainer.drill.Answered;
 import telltally.trainer.drill.Answered.Means;
@@ -136,12 +137,16 @@ public final class DrillMarkedScreen implements Screen {
 
     /** One group again, with a running count. */
     public void replay(Timeline.Piece piece) {
-        piece.group().ifPresent(group -> trainer.show(new DrillReplayScreen(trainer, this, Optional.of(group))));
+        piece.group().ifPresent(group -> replay(Optional.of(group)));
     }
 
     /** All of it again, with a running count. */
     public void replayAll() {
-        trainer.show(new DrillReplayScreen(trainer, this, Optional.empty()));
+        replay(Optional.empty());
+    }
+
+    private void replay(Optional<SentGroup> only) {
+        trainer.show(new ReplayScreen(trainer, this, Showing.of(drill(), from.display()), only));
     }
 
     public void next() {
@@ -164,9 +169,5 @@ public final class DrillMarkedScreen implements Screen {
 
     Drill drill() {
         return answered.drill();
-    }
-
-    DrillScreen from() {
-        return from;
     }
 }

@@ -116,12 +116,16 @@ public final class MarkingScreen implements Screen {
 
     /** The whole lesson again, with a running count. */
     public void replayAll() {
-        trainer.replay(this, Optional.empty());
+        replay(Optional.empty());
     }
 
     /** One code again, with a running count; nothing happens for a code that was never sent. */
     public void replay(Line line) {
-        line.at().ifPresent(group -> trainer.replay(this, Optional.of(group)));
+        line.at().ifPresent(group -> replay(Optional.of(group)));
+    }
+
+    private void replay(Optional<SentGroup> only) {
+        trainer.show(new ReplayScreen(trainer, this, Showing.of(lesson, shownBy), only));
     }
 
     /** A fresh sheet for the same lesson; the wait before the first flash is another one. */
@@ -136,14 +140,6 @@ public final class MarkingScreen implements Screen {
     @Override
     public void back() {
         lessons();
-    }
-
-    Lesson lesson() {
-        return lesson;
-    }
-
-    Display shownBy() {
-        return shownBy;
     }
 
     /** A misfiled code is explained where it was written and only hinted at where it is missing. */

@@ -2,42 +2,80 @@ package telltally.trainer.screen;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import telltally.simulator.chance.Chance;
+import telltally.simulator.channel.ClockScale;
 import telltally.simulator.format.GroupKind;
 import telltally.simulator.format.SentGroup;
-import telltally.trainer.lesson.Lesson;
+import telltally.simulator.signal.PulseTrain;
 import telltally.trainer.lesson.Marker;
 import telltally.trainer.lesson.RunningCount;
 import telltally.trainer.lesson.Words;
 import telltally.trainer.text.Texts;
 
-/** The flashes again, counted along. */
+/** The flashes again, or those of one code, counted along; slower if that helps. */
 public final class ReplayScreen implements Screen {
     /** Dark time before and after a single code, so that its first and last flash are not missed. */
     private static final long AROUND_NANOS = 1_500_000_000L;
 
     private final Trainer trainer;
-    private final MarkingScreen from;
-    private final Lesson lesson;
+    private final Screen from;
+    private final Showing showing;
     private final Optional<SentGroup> only;
-    private final Player player;
+    private final ObjectProperty<Pace> pace = new SimpleObjectProperty<>(Pace.AS_SENT);
+    private final ReadOnlyObjectWrapper<Player> player;
     private final ReadOnlyStringWrapper count = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper digits = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper caption = new ReadOnlyStringWrapper("");
 
-    ReplayScreen(Trainer trainer, MarkingScreen from, Optional<SentGroup> only) {
+    /** How fast it is shown again. */
+    public enum Pace {
+        AS_SENT(1),
+        SLOWER(1.5),
+        SLOWEST(2.5);
+
+        private final double timesLonger;
+
+        Pace(double timesLonger) {
+            this.timesLonger = timesLonger;
+        }
+
+        private long stretched(long nanos) {
+            return Math.round(nanos * timesLonger);
+        }
+    }
+
+    /**
+     * @param from where the way leads back to
+     * @param only one group of what was shown; empty for all of it
+     */
+    ReplayScreen(Trainer trainer, Screen from, Showing showing, Optional<SentGroup> only) {
         this.trainer = trainer;
         this.from = from;
-        this.lesson = from.lesson();
+        this.showing = showing;
         this.only = only;
-        long endNanos = lesson.pulses().endNanos();
-        long fromNanos = only.map(group -> Math.max(0, group.startNanos() - AROUND_NANOS))
-                .orElse(0L);
-        long toNanos = only.map(group -> Math.min(endNanos, group.endNanos() + AROUND_NANOS))
-                .orElse(endNanos);
-        this.player = new Player(trainer, lesson.pulses(), fromNanos, toNanos, from.shownBy(), Instruments.of(lesson));
+        this.player = new ReadOnlyObjectWrapper<>(player(Pace.AS_SENT));
+        pace.addListener((property, before, after) -> {
+            player().stop();
+            player.set(player(after));
+            tell();
+        });
         tell();
+    }
+
+    private Player player(Pace at) {
+        PulseTrain pulses = new ClockScale(at.timesLonger).applyTo(showing.pulses(), Chance.of(0));
+        long endNanos = pulses.endNanos();
+        long fromNanos = only.map(group -> Math.max(0, at.stretched(group.startNanos()) - AROUND_NANOS))
+                .orElse(0L);
+        long toNanos = only.map(group -> Math.min(endNanos, at.stretched(group.endNanos()) + AROUND_NANOS))
+                .orElse(endNanos);
+        return new Player(trainer, pulses, fromNanos, toNanos, showing.shownBy(), showing.instruments());
     }
 
     @Override
@@ -47,7 +85,16 @@ public final class ReplayScreen implements Screen {
     }
 
     public Player player() {
-        return player;
+        return player.get();
+    }
+
+    /** Another one for every pace. */
+    public ReadOnlyObjectProperty<Player> playerProperty() {
+        return player.getReadOnlyProperty();
+    }
+
+    public ObjectProperty<Pace> paceProperty() {
+        return pace;
     }
 
     /** The flashes of the current digit so far; empty before the first. */
@@ -67,12 +114,12 @@ public final class ReplayScreen implements Screen {
 
     @Override
     public void advanceTo(long nowNanos) {
-        player.advanceTo(nowNanos);
+        player().advanceTo(nowNanos);
         tell();
     }
 
     public void again() {
-        player.restart();
+        player().restart();
     }
 
     @Override
@@ -82,19 +129,19 @@ public final class ReplayScreen implements Screen {
 
     @Override
     public void leave() {
-        player.stop();
+        player().stop();
     }
 
     private void tell() {
-        List<SentGroup> groups =
-                only.map(List::of).orElse(lesson.recording().truth().groups());
-        RunningCount now = RunningCount.at(groups, player.playback().positionNanos());
+        List<SentGroup> groups = only.map(List::of).orElse(showing.groups());
+        long asSentNanos = Math.round(player().playback().positionNanos() / pace.get().timesLonger);
+        RunningCount now = RunningCount.at(groups, asSentNanos);
         boolean counted = now.group().filter(group -> !isSteady(group)).isPresent();
         count.set(counted ? Integer.toString(now.flashes()) : "");
         digits.set(now.digits());
         caption.set(now.group()
                 .map(group -> describe(group, now.repeat()))
-                .orElseGet(() -> player.remark().isEmpty() ? trainer.texts().of("replay.wait") : player.remark()));
+                .orElseGet(() -> player().remark().isEmpty() ? trainer.texts().of("replay.wait") : player().remark()));
     }
 
     /** A bulb check, a lead-in or an output switched on; blinking has more than one flash. */
@@ -105,7 +152,7 @@ public final class ReplayScreen implements Screen {
 
     private String describe(SentGroup group, boolean repeat) {
         Texts texts = trainer.texts();
-        Optional<Marker> marker = Marker.of(lesson.scenario().format(), group);
+        Optional<Marker> marker = Marker.of(showing.format(), group);
         if (marker.isPresent()) {
             return texts.of(
                     "replay.marker", marker.get().title(texts), marker.get().meaning(texts));

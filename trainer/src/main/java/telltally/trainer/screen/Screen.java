@@ -15,7 +15,6 @@ public sealed interface Screen
                 ReplayScreen,
                 DrillScreen,
                 DrillMarkedScreen,
-                DrillReplayScreen,
                 SettingsScreen {
     /** What stands at the head of the window. */
     String title();

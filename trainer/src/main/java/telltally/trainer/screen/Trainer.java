@@ -11,7 +11,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import telltally.decoder.reading.Decoder;
-import telltally.simulator.format.SentGroup;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.trainer.drill.DrillMaker;
@@ -190,10 +189,6 @@ public final class Trainer implements AutoCloseable {
         LessonEntry entry = LessonEntry.of(
                 UUID.randomUUID(), records().now().get(), lesson.scenario().id(), with, marking, scored);
         return practice().keep(entry).map(reason -> texts.of("learners.not-kept", told(reason)));
-    }
-
-    void replay(MarkingScreen from, Optional<SentGroup> only) {
-        show(new ReplayScreen(this, from, only));
     }
 
     /** Opens the settings; from there the way leads back to the present screen. */

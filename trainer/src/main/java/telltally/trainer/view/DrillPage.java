@@ -115,7 +115,12 @@ final class DrillPage extends Page {
         tell.run();
         add(waits, pad, place);
         if (screen.waysToAnswer().size() > 1) {
-            add(new MeansChoice(screen, texts));
+            add(new NamedChoice<>(
+                    screen.meansProperty(),
+                    screen.waysToAnswer(),
+                    texts.of("drill.how-to-answer"),
+                    "drill.means-",
+                    texts));
         }
         first = () -> sheet.openProperty().get() ? paper.active() : waits;
     }

@@ -2,7 +2,6 @@ package telltally.trainer.view;
 
 import telltally.trainer.screen.BriefingScreen;
 import telltally.trainer.screen.DrillMarkedScreen;
-import telltally.trainer.screen.DrillReplayScreen;
 import telltally.trainer.screen.DrillScreen;
 import telltally.trainer.screen.ForgetScreen;
 import telltally.trainer.screen.HomeScreen;
@@ -61,9 +60,6 @@ final class Pages {
         }
         if (screen instanceof DrillMarkedScreen marked) {
             return new DrillMarkedPage(marked, texts);
-        }
-        if (screen instanceof DrillReplayScreen replay) {
-            return new DrillReplayPage(replay, texts);
         }
         return new ReplayPage((ReplayScreen) screen, texts);
     }

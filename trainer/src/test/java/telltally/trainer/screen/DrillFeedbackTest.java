@@ -15,7 +15,7 @@ import telltally.trainer.drill.Answer.Entry;
 import telltally.trainer.drill.Answer.Written;
 import telltally.trainer.drill.Drill;
 import telltally.trainer.drill.Skill;
-import telltally.trainer.screen.DrillReplayScreen.Pace;
+import telltally.trainer.screen.ReplayScreen.Pace;
 import telltally.trainer.screen.Timeline.Digit;
 import telltally.trainer.screen.Timeline.Look;
 import telltally.trainer.screen.Timeline.Piece;
@@ -111,7 +111,7 @@ class DrillFeedbackTest {
         DrillMarkedScreen marked = answered(drill, written("11"));
         String sent = drill.truth().codes().get(Segment.CODES).get(0);
         marked.replay(marked.timeline().pieces().get(0));
-        DrillReplayScreen replay = run.run.at(DrillReplayScreen.class);
+        ReplayScreen replay = run.run.at(ReplayScreen.class);
         long asSentNanos = replayedNanos(replay);
         assertThat(replay.digitsProperty().get()).isEqualTo(sent);
         replay.paceProperty().set(Pace.SLOWEST);
@@ -120,11 +120,11 @@ class DrillFeedbackTest {
         assertThat(replay.digitsProperty().get()).isEqualTo(sent);
     }
 
-    private long replayedNanos(DrillReplayScreen replay) {
+    private long replayedNanos(ReplayScreen replay) {
         long from = run.run.clockNanos.get();
         do {
             run.run.pass(0.1);
-        } while (!replay.playerProperty().get().ended());
+        } while (!replay.player().ended());
         return run.run.clockNanos.get() - from;
     }
 

@@ -213,7 +213,7 @@ class DrillScreenTest {
         screen.answer();
         DrillMarkedScreen marked = run.run.at(DrillMarkedScreen.class);
         marked.replayAll();
-        run.run.at(DrillReplayScreen.class).back();
+        run.run.at(ReplayScreen.class).back();
         assertThat(run.run.trainer.screen()).isSameAs(marked);
         marked.next();
         marked.done();

@@ -27,8 +27,8 @@ import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.screen.DrillDoor;
 import telltally.trainer.screen.DrillMarkedScreen;
-import telltally.trainer.screen.DrillReplayScreen;
 import telltally.trainer.screen.DrillScreen;
+import telltally.trainer.screen.ReplayScreen;
 import telltally.trainer.settings.Settings;
 import telltally.trainer.settings.Theme;
 
@@ -140,7 +140,7 @@ class DrillWindowTest {
                 }
                 Toolkit.run(() -> ((DrillScreen) window.now()).answer());
                 Toolkit.run(() -> ((DrillMarkedScreen) window.now()).replayAll());
-                window.screen(DrillReplayScreen.class);
+                window.screen(ReplayScreen.class);
                 look(window, Skill.CODE_MEANING, complaints);
             }
         }
