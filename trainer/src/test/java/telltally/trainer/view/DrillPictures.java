@@ -1,12 +1,9 @@
 package telltally.trainer.view;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javafx.application.Platform;
 import javafx.scene.input.KeyCode;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.signal.Interval;
@@ -29,36 +26,29 @@ public final class DrillPictures {
     private static final int LEVEL = 7;
     private static final long SEED = 5;
 
-    private final Path folder;
-    private final String suffix;
+    private final Album album;
     private final OpenWindow window;
 
-    private DrillPictures(Path folder, String suffix, OpenWindow window) {
-        this.folder = folder;
-        this.suffix = suffix;
+    private DrillPictures(Album album, OpenWindow window) {
+        this.album = album;
         this.window = window;
     }
 
     public static void main(String[] arguments) throws IOException {
-        Path folder = Path.of(arguments.length == 0 ? "." : arguments[0]);
-        Files.createDirectories(folder);
-        Toolkit.startOrStop();
         Locale language = arguments.length > 2 ? Locale.GERMAN : Locale.ENGLISH;
-        try {
-            walk(folder, 1, language);
+        Album.fill(arguments, album -> {
+            walk(album, 1, language);
             if (arguments.length > 1) {
-                walk(folder, 2, language);
+                walk(album.suffixed("-text-2"), 2, language);
             }
-        } finally {
-            Platform.exit();
-        }
+        });
     }
 
-    private static void walk(Path folder, int scale, Locale language) {
+    private static void walk(Album album, int scale, Locale language) {
         try (OpenWindow window = new OpenWindow(
                 LessonShelf.of(Optional.empty()),
                 Settings.usual().withLanguage(Optional.of(language)).withTextPercent(100 * scale))) {
-            DrillPictures pictures = new DrillPictures(folder, scale == 1 ? "" : "-text-" + scale, window);
+            DrillPictures pictures = new DrillPictures(album, window);
             for (Skill skill : Skill.values()) {
                 pictures.skill(skill);
             }
@@ -111,6 +101,6 @@ public final class DrillPictures {
     }
 
     private void take(String name) {
-        ScreenPictures.write(window, folder.resolve(name + suffix + ".png"));
+        album.take(window, name);
     }
 }

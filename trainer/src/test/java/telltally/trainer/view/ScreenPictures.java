@@ -1,18 +1,10 @@
 package telltally.trainer.view;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javafx.application.Platform;
-import javafx.scene.image.PixelReader;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
-import javax.imageio.ImageIO;
 import telltally.simulator.scenario.Display;
 import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.LessonShelf;
@@ -45,43 +37,41 @@ public final class ScreenPictures {
     /** A bulb does not quite reach its full light within a flash. */
     private static final double BRIGHT = 0.9;
 
-    private final Path folder;
-    private final String suffix;
+    private final Album album;
     private final OpenWindow window;
 
-    private ScreenPictures(Path folder, String suffix, OpenWindow window) {
-        this.folder = folder;
-        this.suffix = suffix;
+    private ScreenPictures(Album album, OpenWindow window) {
+        this.album = album;
         this.window = window;
     }
 
     public static void main(String[] arguments) throws IOException {
-        Path folder = Path.of(arguments.length == 0 ? "." : arguments[0]);
-        Files.createDirectories(folder);
-        Toolkit.startOrStop();
+        Album.fill(arguments, album -> walkAll(album, arguments.length > 1));
+    }
+
+    private static void walkAll(Album album, boolean more) {
         LessonShelf shelf = LessonShelf.of(Optional.empty());
         Settings usual = OpenWindow.english();
         Settings german = usual.withLanguage(Optional.of(Locale.GERMAN));
-        try {
-            walk(folder, shelf, "", usual);
-            if (arguments.length > 1) {
-                walk(folder, shelf, "-light", usual.withTheme(Theme.LIGHT));
-                walk(folder, shelf, "-german", german);
-                walk(folder, shelf, "-text-2", german.withTextPercent(200));
-                walk(folder, shelf, "-light-text-2", german.withTextPercent(200).withTheme(Theme.LIGHT));
-                for (Display display : List.of(Display.LED, Display.TEST_LIGHT, Display.METER, Display.SOUNDER)) {
-                    display(folder, shelf, usual, display, Theme.DARK);
-                    display(folder, shelf, usual, display, Theme.LIGHT);
-                }
+        walk(album, shelf, usual);
+        if (more) {
+            walk(album.suffixed("-light"), shelf, usual.withTheme(Theme.LIGHT));
+            walk(album.suffixed("-german"), shelf, german);
+            walk(album.suffixed("-text-2"), shelf, german.withTextPercent(200));
+            walk(
+                    album.suffixed("-light-text-2"),
+                    shelf,
+                    german.withTextPercent(200).withTheme(Theme.LIGHT));
+            for (Display display : List.of(Display.LED, Display.TEST_LIGHT, Display.METER, Display.SOUNDER)) {
+                display(album, shelf, usual, display, Theme.DARK);
+                display(album, shelf, usual, display, Theme.LIGHT);
             }
-        } finally {
-            Platform.exit();
         }
     }
 
-    private static void walk(Path folder, LessonShelf shelf, String suffix, Settings settings) {
+    private static void walk(Album album, LessonShelf shelf, Settings settings) {
         try (OpenWindow window = new OpenWindow(shelf, settings)) {
-            new ScreenPictures(folder, suffix, window).walk();
+            new ScreenPictures(album, window).walk();
         }
         SampleRecords records = new SampleRecords();
         try {
@@ -90,7 +80,7 @@ public final class ScreenPictures {
             throw new AssertionError(e);
         }
         try (OpenWindow window = new OpenWindow(shelf, settings, records)) {
-            new ScreenPictures(folder, suffix, window).practise();
+            new ScreenPictures(album, window).practise();
         }
     }
 
@@ -113,11 +103,11 @@ public final class ScreenPictures {
         take("skill");
     }
 
-    private static void display(Path folder, LessonShelf shelf, Settings usual, Display display, Theme theme) {
+    private static void display(Album album, LessonShelf shelf, Settings usual, Display display, Theme theme) {
         Settings settings = usual.withShownBy(display).withTheme(theme).withGround(ground(display, theme));
         String suffix = "-" + display.key() + "-" + theme.name().toLowerCase(Locale.ROOT);
         try (OpenWindow window = new OpenWindow(shelf, settings)) {
-            ScreenPictures pictures = new ScreenPictures(folder, suffix, window);
+            ScreenPictures pictures = new ScreenPictures(album.suffixed(suffix), window);
             Toolkit.run(() -> {
                 ((NoticeScreen) window.now()).choiceProperty().set(display);
                 ((NoticeScreen) window.now()).goOn();
@@ -149,7 +139,7 @@ public final class ScreenPictures {
         take("home-guest");
         Toolkit.run(() -> ((HomeScreen) window.now()).lessons());
         take("lessons");
-        window.pressWithAlt(suffix.contains("german") || suffix.contains("text-2") ? KeyCode.E : KeyCode.S);
+        Toolkit.run(() -> ((LessonsScreen) window.now()).openSettings());
         take("settings");
         window.press(KeyCode.ESCAPE);
         for (int i = 0; i < LESSON; i++) {
@@ -192,30 +182,6 @@ public final class ScreenPictures {
     }
 
     private void take(String name) {
-        write(window, folder.resolve(name + suffix + ".png"));
-    }
-
-    static void write(OpenWindow window, Path file) {
-        Toolkit.settle();
-        WritableImage image = Toolkit.fx(() -> window.scene().snapshot(null));
-        try {
-            ImageIO.write(converted(image), "png", file.toFile());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        System.out.println(file);
-    }
-
-    private static BufferedImage converted(WritableImage image) {
-        int width = (int) image.getWidth();
-        int height = (int) image.getHeight();
-        BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        PixelReader pixels = image.getPixelReader();
-        for (int y = 0; y < height; y++) {
-            for (int x = 0; x < width; x++) {
-                copy.setRGB(x, y, pixels.getArgb(x, y));
-            }
-        }
-        return copy;
+        album.take(window, name);
     }
 }
