@@ -33,6 +33,9 @@ public record Timeline(List<Piece> pieces) {
      */
     public record Digit(String sent, String written, boolean right, long startNanos, long endNanos) {}
 
+    /** A dark between two groups, and what is said about it. */
+    public record Pause(long lengthNanos, String told) {}
+
     /** How the answer stands to a group. */
     public enum Verdict {
         RIGHT,
@@ -45,7 +48,7 @@ public record Timeline(List<Piece> pieces) {
      * A group of flashes.
      *
      * @param name what it is
-     * @param gapBeforeNanos dark time since the group before it, or since the start
+     * @param before the dark since the group before it; empty where it is the first, or was never sent
      * @param taps the learner's own, near it
      * @param digits empty where nothing is to be counted
      * @param written the whole of what was written for it; empty where nothing was
@@ -55,7 +58,7 @@ public record Timeline(List<Piece> pieces) {
     public record Piece(
             String name,
             Verdict verdict,
-            long gapBeforeNanos,
+            Optional<Pause> before,
             long startNanos,
             long endNanos,
             List<Bar> bars,

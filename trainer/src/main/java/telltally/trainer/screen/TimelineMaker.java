@@ -11,11 +11,13 @@ import telltally.simulator.format.SentGroup.SentSign;
 import telltally.simulator.signal.Interval;
 import telltally.trainer.drill.Drill;
 import telltally.trainer.drill.Marked;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.Marker;
 import telltally.trainer.lesson.Marking.Row;
 import telltally.trainer.screen.Timeline.Bar;
 import telltally.trainer.screen.Timeline.Digit;
 import telltally.trainer.screen.Timeline.Look;
+import telltally.trainer.screen.Timeline.Pause;
 import telltally.trainer.screen.Timeline.Piece;
 import telltally.trainer.screen.Timeline.Verdict;
 import telltally.trainer.text.Texts;
@@ -49,10 +51,49 @@ final class TimelineMaker {
         for (int i = 0; i < groups.size(); i++) {
             SentGroup group = groups.get(i);
             long after = i + 1 < groups.size() ? groups.get(i + 1).startNanos() : drill.lampNanos();
-            pieces.add(piece(group, before, after));
+            pieces.add(piece(group, pause(pieces.size(), group.startNanos() - before), before, after));
             before = group.endNanos();
         }
+        pieces.addAll(neverSent());
         return new Timeline(pieces);
+    }
+
+    /** Nothing stands before the first group. */
+    private Optional<Pause> pause(int groupsBefore, long lengthNanos) {
+        if (groupsBefore == 0) {
+            return Optional.empty();
+        }
+        double seconds = lengthNanos / 1e9;
+        return Optional.of(new Pause(
+                lengthNanos,
+                pausesAreAskedFor()
+                        ? texts.of("drill.piece-pause-numbered", groupsBefore, seconds)
+                        : texts.of("drill.piece-pause", seconds)));
+    }
+
+    private boolean pausesAreAskedFor() {
+        return drill.skill() == Skill.SEPARATOR_PAUSE;
+    }
+
+    /** What was written and belongs to nothing that was sent. */
+    private List<Piece> neverSent() {
+        return marked.marking().stream()
+                .flatMap(marking -> marking.rows().stream())
+                .filter(row -> row.sent().isEmpty())
+                .map(row -> row.written().orElse(""))
+                .map(written -> new Piece(
+                        texts.of("drill.piece-not-sent"),
+                        Verdict.WRONG,
+                        Optional.empty(),
+                        drill.lampNanos(),
+                        drill.lampNanos(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        written,
+                        Optional.empty(),
+                        spoken(texts.of("drill.piece-not-sent"), Verdict.WRONG, written)))
+                .toList();
     }
 
     /** The end of a group that the learner came upon midway. */
@@ -71,7 +112,7 @@ final class TimelineMaker {
         return Optional.of(new Piece(
                 name,
                 Verdict.NONE,
-                start,
+                Optional.empty(),
                 start,
                 end,
                 bars,
@@ -82,7 +123,7 @@ final class TimelineMaker {
                 name));
     }
 
-    private Piece piece(SentGroup group, long beforeNanos, long afterNanos) {
+    private Piece piece(SentGroup group, Optional<Pause> pause, long beforeNanos, long afterNanos) {
         Optional<Row> row = row(group);
         String written = row.flatMap(Row::written).orElse("");
         Verdict verdict =
@@ -91,7 +132,7 @@ final class TimelineMaker {
         return new Piece(
                 name,
                 verdict,
-                group.startNanos() - beforeNanos,
+                pause,
                 group.startNanos(),
                 group.endNanos(),
                 bars(group),
@@ -133,7 +174,7 @@ final class TimelineMaker {
         if (group.kind() == GroupKind.STEADY) {
             return texts.of("drill.piece-steady");
         }
-        boolean repeat = !named.add(group.segment() + group.digits());
+        boolean repeat = !named.add(group.segment() + group.digits()) && !pausesAreAskedFor();
         return texts.of(repeat ? "drill.piece-again" : "drill.piece-code", group.digits());
     }
 

@@ -106,6 +106,34 @@ class DrillFeedbackTest {
     }
 
     @Test
+    void what_was_written_and_never_sent_stands_below_what_was() {
+        Drill drill = DrillRun.drill(Skill.HOLD_TWO_DIGITS, 10, 21);
+        String sent = drill.truth().codes().get(Segment.CODES).get(0);
+        Timeline timeline = answered(drill, written(sent, "99")).timeline();
+
+        assertThat(timeline.pieces()).extracting(Piece::written).containsExactly(sent, "99");
+        Piece extra = timeline.pieces().get(1);
+        assertThat(extra.verdict()).isEqualTo(Verdict.WRONG);
+        assertThat(extra.group()).isEmpty();
+        assertThat(extra.bars()).isEmpty();
+        assertThat(extra.spoken()).isEqualTo("Sent nothing, written 99, wrong.");
+    }
+
+    @Test
+    void pauses_that_are_asked_for_are_told_by_the_numbers_that_the_choice_gives_them() {
+        Drill drill = DrillRun.drill(Skill.SEPARATOR_PAUSE, 10, 4);
+        List<Piece> pieces = answered(drill, drill.perfectAnswer()).timeline().pieces();
+        int right = ((Answer.Chosen) drill.perfectAnswer()).option();
+
+        assertThat(pieces.get(0).before()).isEmpty();
+        List<Timeline.Pause> pauses =
+                pieces.stream().flatMap(piece -> piece.before().stream()).toList();
+        assertThat(pauses.get(right).told()).startsWith("Pause " + (right + 1) + ": ");
+        assertThat(pauses)
+                .allMatch(pause -> pause.lengthNanos() <= pauses.get(right).lengthNanos());
+    }
+
+    @Test
     void one_code_is_shown_again_with_a_running_count_and_more_slowly_if_wanted() {
         Drill drill = DrillRun.drill(Skill.HOLD_TWO_DIGITS, 10, 21);
         DrillMarkedScreen marked = answered(drill, written("11"));
