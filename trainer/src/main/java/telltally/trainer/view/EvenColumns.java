@@ -7,9 +7,10 @@ import javafx.scene.layout.Region;
 
 /** Columns of one width that share a row as far as there is room, and take further rows where there is not. */
 final class EvenColumns extends Region {
-    private static final double GAP_PX = 18;
+    private final double gapPx;
 
-    EvenColumns(List<? extends Region> columns) {
+    EvenColumns(List<? extends Region> columns, double gapPx) {
+        this.gapPx = gapPx;
         getChildren().addAll(columns);
     }
 
@@ -32,19 +33,19 @@ final class EvenColumns extends Region {
     protected double computePrefHeight(double width) {
         int inRow = inRow(width < 0 ? getWidth() : width);
         int rows = (getChildren().size() + inRow - 1) / inRow;
-        return rows * tallest() + (rows - 1) * GAP_PX;
+        return rows * tallest() + (rows - 1) * gapPx;
     }
 
     @Override
     protected void layoutChildren() {
         List<Node> columns = getManagedChildren();
         int inRow = inRow(getWidth());
-        double each = (getWidth() - (inRow - 1) * GAP_PX) / inRow;
+        double each = (getWidth() - (inRow - 1) * gapPx) / inRow;
         double tall = tallest();
         for (int i = 0; i < columns.size(); i++) {
             int row = i / inRow;
             int place = i % inRow;
-            columns.get(i).resizeRelocate(place * (each + GAP_PX), row * (tall + GAP_PX), each, tall);
+            columns.get(i).resizeRelocate(place * (each + gapPx), row * (tall + gapPx), each, tall);
         }
     }
 
@@ -57,7 +58,7 @@ final class EvenColumns extends Region {
     }
 
     private double width(int columns) {
-        return columns * widest() + (columns - 1) * GAP_PX;
+        return columns * widest() + (columns - 1) * gapPx;
     }
 
     private double widest() {

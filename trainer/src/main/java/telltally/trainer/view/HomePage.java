@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -14,6 +13,8 @@ import telltally.trainer.text.Texts;
 
 /** What comes next and why, what is worth knowing, and the whole path. */
 final class HomePage extends Page {
+    private static final double GAP_PX = 10;
+
     private final PushButton begin;
     private Node first;
 
@@ -55,22 +56,19 @@ final class HomePage extends Page {
     }
 
     private Node path(HomeScreen screen, Texts texts) {
-        FlowPane path = new FlowPane();
-        path.getStyleClass().add("path");
-        List<Node> steps = new ArrayList<>();
+        List<RowButton> steps = new ArrayList<>();
         screen.path().forEach(step -> {
-            Node row = step(screen, step, texts);
+            RowButton row = step(screen, step, texts);
             steps.add(row);
             // Who has just looked at a step goes on from it, as who has not begins.
             if (screen.cameFrom(step.skill())) {
                 first = row;
             }
         });
-        path.getChildren().addAll(steps);
-        return path;
+        return new EvenColumns(steps, GAP_PX);
     }
 
-    private static Node step(HomeScreen screen, Step step, Texts texts) {
+    private static RowButton step(HomeScreen screen, Step step, Texts texts) {
         Label sign = new Label(step.sign());
         sign.getStyleClass().add("step-sign");
         Label told =

@@ -3,7 +3,6 @@ package telltally.trainer.view;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -13,6 +12,8 @@ import telltally.trainer.text.Texts;
 
 /** Charts or a table of the same numbers, the digits, and what the tutor believes. */
 final class ProgressPage extends Page {
+    private static final double GAP_PX = 14;
+
     private final ProgressScreen screen;
     private final Texts texts;
     private final StackPane charts = new StackPane();
@@ -60,14 +61,13 @@ final class ProgressPage extends Page {
     }
 
     private Node drawn() {
-        FlowPane side = new FlowPane();
-        side.getStyleClass().add("chart-row");
-        screen.charts().forEach(chart -> {
-            VBox box = new VBox(Text.of(chart.title(), "small-label"), new ChartPane(chart));
-            box.getStyleClass().addAll("panel", "chart-box");
-            side.getChildren().add(box);
-        });
-        return side;
+        return new EvenColumns(screen.charts().stream().map(ProgressPage::box).toList(), GAP_PX);
+    }
+
+    private static VBox box(Chart chart) {
+        VBox box = new VBox(Text.of(chart.title(), "small-label"), new ChartPane(chart));
+        box.getStyleClass().addAll("panel", "chart-box");
+        return box;
     }
 
     private Node table() {
@@ -76,7 +76,7 @@ final class ProgressPage extends Page {
         List<Chart> all = screen.charts();
         table.add(Text.of(texts.of("progress.day"), "small-label"), 0, 0);
         for (int column = 0; column < all.size(); column++) {
-            table.add(Text.of(all.get(column).title(), "small-label"), column + 1, 0);
+            table.add(Text.of(all.get(column).title(), "small-label", "numbers-head"), column + 1, 0);
             List<Chart.Point> points = all.get(column).points();
             for (int row = 0; row < points.size(); row++) {
                 if (column == 0) {

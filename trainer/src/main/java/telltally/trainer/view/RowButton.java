@@ -1,5 +1,9 @@
 package telltally.trainer.view;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -35,23 +39,31 @@ final class RowButton extends StackPane {
         if (key == KeyCode.ENTER || key == KeyCode.SPACE) {
             action.run();
             event.consume();
-        } else if (key == KeyCode.DOWN || key == KeyCode.UP) {
-            step(key == KeyCode.DOWN ? 1 : -1);
-            event.consume();
-        } else if (key == KeyCode.END || key == KeyCode.HOME) {
-            step(key == KeyCode.END ? Integer.MAX_VALUE / 2 : Integer.MIN_VALUE / 2);
+        } else if (getParent() != null && key.isNavigationKey()) {
+            next(key).ifPresent(Node::requestFocus);
             event.consume();
         }
     }
 
-    private void step(int by) {
-        if (getParent() == null) {
-            return;
-        }
-        var rows = getParent().getChildrenUnmodifiable().stream()
+    /** Left and right lead along the rows in their order, up and down to what lies above and below. */
+    private Optional<Node> next(KeyCode key) {
+        List<Node> rows = getParent().getChildrenUnmodifiable().stream()
                 .filter(RowButton.class::isInstance)
                 .toList();
-        int next = Math.max(0, Math.min(rows.size() - 1, rows.indexOf(this) + by));
-        rows.get(next).requestFocus();
+        return switch (key) {
+            case HOME -> Optional.of(rows.get(0));
+            case END -> Optional.of(rows.get(rows.size() - 1));
+            case LEFT -> rows.subList(0, rows.indexOf(this)).stream().reduce((one, other) -> other);
+            case RIGHT ->
+                rows.subList(rows.indexOf(this) + 1, rows.size()).stream().findFirst();
+            case UP -> nearest(rows.stream().filter(row -> row.getLayoutY() < getLayoutY()));
+            case DOWN -> nearest(rows.stream().filter(row -> row.getLayoutY() > getLayoutY()));
+            default -> Optional.empty();
+        };
+    }
+
+    private Optional<Node> nearest(Stream<Node> rows) {
+        return rows.min(Comparator.<Node>comparingDouble(row -> Math.abs(row.getLayoutY() - getLayoutY()))
+                .thenComparingDouble(row -> Math.abs(row.getLayoutX() - getLayoutX())));
     }
 }

@@ -11,6 +11,8 @@ import telltally.trainer.text.Texts;
 
 /** The work sheet as paper; keys go to the view-model. */
 final class SheetPaper extends VBox {
+    private static final double GAP_PX = 18;
+
     private final WorkSheet sheet;
     private final Texts texts;
     private final Runnable afterLast;
@@ -27,7 +29,7 @@ final class SheetPaper extends VBox {
         for (int i = 0; i < sheet.columns().size(); i++) {
             columns.add(column(i));
         }
-        getChildren().addAll(heading, new EvenColumns(columns));
+        getChildren().addAll(heading, new EvenColumns(columns, GAP_PX));
         sheet.activeProperty().addListener((property, before, after) -> focusActive());
     }
 

@@ -290,6 +290,23 @@ class TrainerWindowTest {
 
     /** Where these find room, the others do: the shipped lessons with the most to say, in large text. */
     @Test
+    void arrow_keys_go_along_the_path_as_it_lies() {
+        OpenWindow window = open(1);
+        window.press(KeyCode.ENTER);
+        window.pressWithAlt(KeyCode.G);
+        focus(window, RowButton.class, 0);
+        List<String> names = new ArrayList<>();
+        for (KeyCode key : List.of(KeyCode.RIGHT, KeyCode.DOWN, KeyCode.LEFT, KeyCode.UP, KeyCode.END, KeyCode.HOME)) {
+            window.press(key);
+            names.add(Toolkit.fx(() -> window.scene().getFocusOwner().getAccessibleText()));
+        }
+
+        assertThat(names)
+                .extracting(name -> name.replaceAll("[^0-9]", ""))
+                .containsExactly("2", "5", "4", "1", "23", "1");
+    }
+
+    @Test
     void the_wordiest_lessons_find_room_on_their_pages_in_large_text() {
         List<Scenario> wordiest = wordiest();
         OpenWindow window = new OpenWindow(
