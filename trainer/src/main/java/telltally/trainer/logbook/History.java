@@ -13,6 +13,7 @@ import telltally.trainer.drill.Answer;
 import telltally.trainer.drill.DigitConfusions;
 import telltally.trainer.drill.Drill;
 import telltally.trainer.drill.DrillMaker;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.mastery.Tutor;
 
 /** Everything that one learner has answered, in the order answered, and what it adds up to. */
@@ -44,6 +45,11 @@ public record History(List<DrillEntry> drills, List<LessonEntry> lessons) {
 
     public int answers() {
         return drills.size() + lessons.size();
+    }
+
+    /** Whether a drill of a skill was ever answered. */
+    public boolean hasMet(Skill skill) {
+        return drills.stream().anyMatch(drill -> drill.skill() == skill);
     }
 
     /**

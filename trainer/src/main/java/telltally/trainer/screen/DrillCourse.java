@@ -25,6 +25,15 @@ final class DrillCourse implements DrillScreen.Way {
         this.askedNanos = trainer.clockNanos().getAsLong();
     }
 
+    /** Leads to a drill, by way of the advice where the skill is new to the learner. */
+    void begin(Choice choice) {
+        if (practice.history().hasMet(choice.skill())) {
+            trainer.drill(this, choice);
+        } else {
+            trainer.show(new AdviceScreen(trainer, this, choice));
+        }
+    }
+
     /** Asks for one drill. */
     Drill ask(Choice choice) {
         askedNanos = trainer.clockNanos().getAsLong();
@@ -68,7 +77,7 @@ final class DrillCourse implements DrillScreen.Way {
 
     @Override
     public void next() {
-        trainer.drill(this, chosen.orElseGet(this::proposed));
+        begin(chosen.orElseGet(this::proposed));
     }
 
     @Override

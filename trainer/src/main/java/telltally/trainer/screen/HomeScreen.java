@@ -111,7 +111,7 @@ public final class HomeScreen implements Screen {
 
     /** Does what the tutor proposes, and goes on with what it proposes then. */
     public void begin() {
-        trainer.drill(new DrillCourse(trainer, practice, Optional.empty()), choice);
+        new DrillCourse(trainer, practice, Optional.empty()).begin(choice);
     }
 
     /** Looks at one skill, to practise it whatever the tutor says. */

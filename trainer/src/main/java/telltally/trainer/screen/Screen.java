@@ -13,6 +13,7 @@ public sealed interface Screen
                 PlayScreen,
                 MarkingScreen,
                 ReplayScreen,
+                AdviceScreen,
                 DrillScreen,
                 DrillMarkedScreen,
                 SettingsScreen {

@@ -73,7 +73,7 @@ public final class SkillScreen implements Screen {
     /** Drills of this skill at this level, one after the other. */
     public void begin() {
         Choice chosen = new Choice(skill, Level.nearest(level.get()), item.get(), Choice.Why.AS_HARD_AS_HELPS);
-        trainer.drill(new DrillCourse(trainer, practice, Optional.of(chosen)), chosen);
+        new DrillCourse(trainer, practice, Optional.of(chosen)).begin(chosen);
     }
 
     @Override

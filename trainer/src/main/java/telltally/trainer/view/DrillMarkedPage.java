@@ -14,7 +14,7 @@ final class DrillMarkedPage extends Page {
         this.screen = screen;
         add(Text.of(screen.headline(), "headline", screen.right() ? "all-right" : "some-wrong"));
         screen.remarks().forEach(remark -> add(Text.of(remark, "remark")));
-        add(new TimelinePaper(screen.timeline(), screen::replay, texts));
+        add(new TimelinePaper(screen.timeline(), texts.of("drill.timeline"), screen::replay, texts));
         screen.tapTiming().ifPresent(timing -> add(Text.of(timing, "reading")));
         if (!screen.mistakes().isEmpty()) {
             add(mistakes());

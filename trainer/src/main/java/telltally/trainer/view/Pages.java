@@ -1,5 +1,6 @@
 package telltally.trainer.view;
 
+import telltally.trainer.screen.AdviceScreen;
 import telltally.trainer.screen.BriefingScreen;
 import telltally.trainer.screen.DrillMarkedScreen;
 import telltally.trainer.screen.DrillScreen;
@@ -54,6 +55,9 @@ final class Pages {
         }
         if (screen instanceof SettingsScreen settings) {
             return new SettingsPage(settings, texts);
+        }
+        if (screen instanceof AdviceScreen advice) {
+            return new AdvicePage(advice, texts);
         }
         if (screen instanceof DrillScreen drill) {
             return new DrillPage(drill, texts);

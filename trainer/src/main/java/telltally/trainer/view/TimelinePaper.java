@@ -25,12 +25,12 @@ final class TimelinePaper extends VBox {
     private final long scaleNanos;
 
     /** @param replay shows one group again */
-    TimelinePaper(Timeline timeline, Consumer<Piece> replay, Texts texts) {
+    TimelinePaper(Timeline timeline, String about, Consumer<Piece> replay, Texts texts) {
         this.replay = replay;
         this.texts = texts;
         this.scaleNanos = Math.max(SHORTEST_SCALE_NANOS, timeline.longestNanos());
         getStyleClass().addAll("paper", "marked");
-        Label heading = new Label(texts.of("drill.timeline"));
+        Label heading = new Label(about);
         heading.getStyleClass().add("paper-heading");
         VBox rows = new VBox();
         rows.getStyleClass().add("marked-rows");

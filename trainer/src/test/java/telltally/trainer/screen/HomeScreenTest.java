@@ -54,8 +54,50 @@ class HomeScreenTest {
     }
 
     @Test
+    void before_the_first_drill_of_a_skill_its_advice_is_shown_and_only_then() {
+        mira().begin();
+        AdviceScreen advice = run.at(AdviceScreen.class);
+        assertThat(advice.title()).isEqualTo("Write it at once");
+        assertThat(advice.advice()).contains("cannot be forgotten");
+        assertThat(advice.example().pieces()).allMatch(piece -> piece.verdict() == Timeline.Verdict.RIGHT);
+        advice.replay(advice.example().pieces().get(0));
+        run.at(ReplayScreen.class).back();
+        assertThat(run.trainer.screen()).isSameAs(advice);
+        advice.start();
+        run.at(DrillScreen.class).answer();
+        run.at(DrillMarkedScreen.class).next();
+        assertThat(run.at(DrillScreen.class).drill().skill()).isEqualTo(Skill.WRITE_AT_ONCE);
+    }
+
+    @Test
+    void the_example_shows_what_the_skill_is_about() {
+        assertThat(exampleOf(Skill.MISSED_FLASH)).contains(Timeline.Look.MISSED);
+        assertThat(exampleOf(Skill.GHOST_FLASH)).contains(Timeline.Look.GHOST);
+        mira().open(Skill.SEPARATOR);
+        run.at(SkillScreen.class).begin();
+        assertThat(run.at(AdviceScreen.class).example().pieces())
+                .extracting(Timeline.Piece::name)
+                .contains("the separator");
+        assertThat(run.at(AdviceScreen.class).answer().orElseThrow()).startsWith("The answer here: After group");
+    }
+
+    private List<Timeline.Look> exampleOf(Skill skill) {
+        PracticeRun other = PracticeRun.usual();
+        other.at(NoticeScreen.class).goOn();
+        other.at(LearnersScreen.class).goOnAsGuest();
+        other.at(HomeScreen.class).open(skill);
+        other.at(SkillScreen.class).begin();
+        return other.at(AdviceScreen.class).example().pieces().stream()
+                .flatMap(piece -> piece.bars().stream())
+                .map(Timeline.Bar::look)
+                .distinct()
+                .toList();
+    }
+
+    @Test
     void an_answer_is_in_the_file_before_its_marks_are_shown() throws LogbookException {
         mira().begin();
+        run.at(AdviceScreen.class).start();
         DrillScreen drill = run.at(DrillScreen.class);
         run.pass(2);
         assertThat(kept()).isEmpty();
@@ -87,6 +129,7 @@ class HomeScreenTest {
     @Test
     void the_way_leads_from_drill_to_drill_and_home() throws LogbookException {
         mira().begin();
+        run.at(AdviceScreen.class).start();
         run.at(DrillScreen.class).answer();
         run.at(DrillMarkedScreen.class).next();
         run.at(DrillScreen.class).answer();
@@ -99,6 +142,7 @@ class HomeScreenTest {
     @Test
     void the_same_drill_once_more_is_kept_and_not_scored() throws LogbookException {
         mira().begin();
+        run.at(AdviceScreen.class).start();
         run.at(DrillScreen.class).answer();
         run.at(DrillMarkedScreen.class).again();
         run.at(DrillScreen.class).answer();
@@ -117,6 +161,7 @@ class HomeScreenTest {
         assertThat(skill.levelTold()).isEqualTo("full level, as on the vehicle");
         skill.itemProperty().set("9");
         skill.begin();
+        run.at(AdviceScreen.class).start();
         for (int i = 0; i < 2; i++) {
             DrillScreen drill = run.at(DrillScreen.class);
             assertThat(drill.drill().item()).isEqualTo("9");
@@ -133,6 +178,7 @@ class HomeScreenTest {
     @Test
     void an_answer_that_cannot_be_written_is_told_beside_its_marks_and_counts_in_this_sitting() throws Exception {
         mira().begin();
+        run.at(AdviceScreen.class).start();
         deleteMiraElsewhere();
         run.at(DrillScreen.class).answer();
 

@@ -17,7 +17,7 @@ import telltally.trainer.screen.DrillScreen;
 import telltally.trainer.settings.Settings;
 
 /**
- * Writes a picture of a drill of every skill while it runs and after a wrong answer, of tapping along and of a code shown
+ * Writes a picture of what is told before the first drill of every skill, of a drill while it runs and after a wrong answer, of tapping along and of a code shown
  * again, at 1280 by 800 pixels. The first argument is the folder; with a second one, whatever it says, once more with
  * text twice as large; with a third one, in German.
  */
@@ -49,11 +49,21 @@ public final class DrillPictures {
                 LessonShelf.of(Optional.empty()),
                 Settings.usual().withLanguage(Optional.of(language)).withTextPercent(100 * scale))) {
             DrillPictures pictures = new DrillPictures(album, window);
+            window.goHomeAsGuest();
+            for (Skill skill : Skill.values()) {
+                pictures.advice(skill);
+            }
             for (Skill skill : Skill.values()) {
                 pictures.skill(skill);
             }
             pictures.tapped();
         }
+    }
+
+    private void advice(Skill skill) {
+        window.openAdvice(skill);
+        take(skill.key() + "-advice");
+        window.press(KeyCode.ESCAPE);
     }
 
     private void skill(Skill skill) {

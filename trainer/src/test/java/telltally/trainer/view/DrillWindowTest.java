@@ -148,6 +148,27 @@ class DrillWindowTest {
     }
 
     @Test
+    void the_advice_before_any_skill_finds_room_in_either_language_with_text_of_any_size() {
+        List<String> complaints = new ArrayList<>();
+        Settings large =
+                Settings.usual().withLanguage(Optional.of(Locale.GERMAN)).withTextPercent(200);
+        for (Settings settings : List.of(OpenWindow.english(), large)) {
+            try (OpenWindow window = new OpenWindow(NO_LESSONS, settings)) {
+                window.goHomeAsGuest();
+                for (Skill skill : Skill.values()) {
+                    window.openAdvice(skill);
+                    look(window, skill, complaints);
+                    window.press(KeyCode.ESCAPE);
+                }
+                window.openAdvice(Skill.BULB_CHECK);
+                window.press(KeyCode.ENTER);
+                window.screen(DrillScreen.class);
+            }
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
     void where_the_keyboard_is_after_a_drill_was_turned_to_is_where_its_answer_goes() {
         try (OpenWindow window = new OpenWindow(NO_LESSONS, 1)) {
             for (Skill skill : List.of(Skill.COUNT_A_DIGIT, Skill.SEPARATOR, Skill.SEGMENTS_APART)) {

@@ -13,12 +13,16 @@ import telltally.decoder.plain.PlainDecoder;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.signal.PulseTrain;
 import telltally.trainer.drill.Drill;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.playback.Sound;
 import telltally.trainer.playback.Voice;
 import telltally.trainer.screen.DrillDoor;
+import telltally.trainer.screen.HomeScreen;
+import telltally.trainer.screen.LearnersScreen;
 import telltally.trainer.screen.SampleRecords;
 import telltally.trainer.screen.Screen;
+import telltally.trainer.screen.SkillScreen;
 import telltally.trainer.screen.Trainer;
 import telltally.trainer.settings.Settings;
 import telltally.trainer.settings.SettingsStore;
@@ -119,6 +123,19 @@ final class OpenWindow implements AutoCloseable {
         press(KeyCode.ENTER);
         pressWithAlt(KeyCode.G);
         pressWithAlt(KeyCode.L);
+    }
+
+    /** From the notice. */
+    void goHomeAsGuest() {
+        press(KeyCode.ENTER);
+        Toolkit.run(() -> ((LearnersScreen) now()).goOnAsGuest());
+    }
+
+    /** From home, where the skill was never practised, to what is told before its first drill. */
+    void openAdvice(Skill skill) {
+        Toolkit.run(() -> ((HomeScreen) now()).open(skill));
+        Toolkit.run(() -> ((SkillScreen) now()).begin());
+        Toolkit.settle();
     }
 
     void press(KeyCode... keys) {
