@@ -2,8 +2,10 @@
 # Greets as it should.
 read -r greeting
 echo '{"schema":"telltally/capabilities/1","id":"hostile"}'
-# Answers the first request as it should.
-read -r request
-echo '{"id":1,"codes":{"present":["34"]}}'
-read -r request
-yes 'no idea what this is' >&2
+# Answers as it should, and talks to its standard error all the time.
+yes 'no idea what this is' >&2 &
+n=0
+while read -r request; do
+    n=$((n + 1))
+    echo "{\"id\":$n,\"codes\":{\"present\":[\"34\"]}}"
+done

@@ -3,10 +3,9 @@ package telltally.decoder.outside;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import telltally.decoder.reading.Reading;
-import telltally.decoder.reading.Reading.Warning;
-import telltally.decoder.reading.WarningKind;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.signal.PulseTrain;
 
@@ -41,20 +40,22 @@ final class Conversation implements AutoCloseable {
         return capabilities;
     }
 
-    /** @throws Misbehaviour if no answer can be had; then there is nothing left but to {@link #abandon} it */
-    Reading read(PulseTrain train, List<FlashFormat> candidates) throws Misbehaviour {
+    /**
+     * @return nothing where the program says that it reads none of the formats, and so was not asked
+     * @throws Misbehaviour if no answer can be had; then there is nothing left but to {@link #abandon} it
+     */
+    Optional<Reading> read(PulseTrain train, List<FlashFormat> candidates) throws Misbehaviour {
         List<FlashFormat> readable =
                 candidates.stream().filter(capabilities::reads).toList();
         if (readable.isEmpty()) {
-            return Reading.nothing(new Warning(
-                    0, WarningKind.NO_FORMAT, capabilities.id() + " says that it reads none of these formats"));
+            return Optional.empty();
         }
         List<FlashFormat> news = readable.stream()
                 .filter(format -> capabilities.definitions() && defined.add(format.id()))
                 .toList();
         long id = ++asked;
         byte[] answer = program.ask(request.session(id, train, readable, news), within);
-        return Answer.read(answer, id, readable);
+        return Optional.of(Answer.read(answer, id, readable));
     }
 
     /** Ends the program at once. */

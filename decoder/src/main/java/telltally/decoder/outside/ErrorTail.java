@@ -3,27 +3,20 @@ package telltally.decoder.outside;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.function.Consumer;
 
 /**
- * The end of what a program wrote to its standard error, for telling why it died. Everything is read, so that the
- * program never waits; next to nothing is kept.
+ * The end of what a program wrote to its standard error, for telling why it died. Everything is read, however much it
+ * is, so that the program never waits; next to nothing is kept.
  */
 final class ErrorTail implements Runnable {
     private static final int KEPT_BYTES = 2048;
 
     private final InputStream in;
-    private final int limitBytes;
-    private final Consumer<String> overflow;
     private final byte[] kept = new byte[KEPT_BYTES];
     private long writtenBytes;
-    private long forgivenBytes;
 
-    /** @param overflow told when more was written than is borne */
-    ErrorTail(InputStream in, int limitBytes, Consumer<String> overflow) {
+    ErrorTail(InputStream in) {
         this.in = in;
-        this.limitBytes = limitBytes;
-        this.overflow = overflow;
     }
 
     @Override
@@ -44,14 +37,6 @@ final class ErrorTail implements Runnable {
         for (int i = 0; i < length; i++) {
             kept[(int) (writtenBytes++ % KEPT_BYTES)] = chunk[i];
         }
-        if (writtenBytes - forgivenBytes > limitBytes) {
-            overflow.accept("wrote more than " + limitBytes + " bytes to its standard error");
-        }
-    }
-
-    /** Counts anew. */
-    synchronized void forgive() {
-        forgivenBytes = writtenBytes;
     }
 
     /** The last line that says anything; empty where there is none. */

@@ -44,12 +44,6 @@ final class LineInbox implements Runnable {
         close();
     }
 
-    /** Nothing is taken any more where the program writes too much elsewhere. */
-    synchronized void overflow(String told) {
-        flood = flood.isEmpty() ? told : flood;
-        notifyAll();
-    }
-
     private synchronized void close() {
         closed = true;
         notifyAll();
@@ -83,11 +77,12 @@ final class LineInbox implements Runnable {
     }
 
     /**
-     * Takes the next line, without its end.
+     * Takes the next line, without its end. Lines that came before a flood are taken first, so that it is a matter of
+     * what was written, and not of who was faster, which session the flood belongs to.
      *
      * @param deadlineNanos by {@link System#nanoTime}
      * @return nothing where the deadline passed or the output was closed; {@link #isClosed} tells which
-     * @throws Misbehaviour if the program writes more than is borne
+     * @throws Misbehaviour if the program has written more than is borne, and no line before that is left
      */
     synchronized Optional<byte[]> take(long deadlineNanos) throws Misbehaviour, InterruptedException {
         long leftNanos = deadlineNanos - System.nanoTime();
@@ -96,10 +91,10 @@ final class LineInbox implements Runnable {
             TimeUnit.NANOSECONDS.timedWait(this, Math.max(leftNanos, 1_000_000));
             leftNanos = deadlineNanos - System.nanoTime();
         }
-        if (!flood.isEmpty()) {
+        byte[] line = lines.poll();
+        if (line == null && !flood.isEmpty()) {
             throw new Misbehaviour(Failure.FLOODED, flood);
         }
-        byte[] line = lines.poll();
         untakenBytes -= line == null ? 0 : line.length + 1;
         return Optional.ofNullable(line);
     }

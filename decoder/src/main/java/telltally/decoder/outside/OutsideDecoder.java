@@ -5,11 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import telltally.decoder.score.Entrant;
+import telltally.decoder.score.FailingReader;
 import telltally.decoder.score.Outcome;
 
 /**
  * A decoder that is a program of its own, asked by the line protocol that DEVELOPERS.md describes. Each reader runs the
- * program once and asks it one session after the other; a program that fails is started anew, within {@link Limits}.
+ * program once and asks it one session after the other; a program that fails is started anew, within {@link Limits}. One
+ * that was found not to say what it can do is not started again.
  */
 public final class OutsideDecoder implements Entrant {
     /** The name of a program that never told its own. */
@@ -61,8 +63,9 @@ public final class OutsideDecoder implements Entrant {
     }
 
     @Override
-    public Reader open() {
-        return new OutsideReader(command, limits);
+    public synchronized Reader open() {
+        Optional<Outcome.Failed> refused = Optional.ofNullable(greeting).flatMap(Greeting::refusal);
+        return refused.<Reader>map(FailingReader::new).orElseGet(() -> new OutsideReader(command, limits));
     }
 
     /** What came of speaking to the program for the first time: one of the two. */

@@ -34,7 +34,7 @@ final class Program implements AutoCloseable {
         this.process = process;
         this.tree = new ProcessTree(process, mark);
         this.inbox = new LineInbox(process.getInputStream(), limits);
-        this.errors = new ErrorTail(process.getErrorStream(), limits.errorBytes(), inbox::overflow);
+        this.errors = new ErrorTail(process.getErrorStream());
         this.errorReader = daemon("errors", errors);
         this.atExit = new Thread(tree::end, "telltally-outside-exit");
     }
@@ -92,7 +92,6 @@ final class Program implements AutoCloseable {
      * @throws Misbehaviour if none comes in time, or one was there before it was asked for
      */
     byte[] ask(String line, Duration within) throws Misbehaviour {
-        errors.forgive();
         if (inbox.holdsLine()) {
             throw unasked();
         }
@@ -124,10 +123,8 @@ final class Program implements AutoCloseable {
                         + (begun == 0 ? "" : "; " + begun + " bytes of a line that does not end"));
     }
 
-    private Misbehaviour died() throws Misbehaviour, InterruptedException {
+    private Misbehaviour died() throws InterruptedException {
         Optional<Integer> status = tree.status(GRACE_MILLIS);
-        // Where it has meanwhile written too much elsewhere, that is what is told.
-        inbox.take(System.nanoTime());
         if (status.isEmpty()) {
             return new Misbehaviour(Failure.DIED, "closed its standard output");
         }

@@ -1,5 +1,6 @@
 package telltally.decoder.score;
 
+import java.util.List;
 import java.util.Optional;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.recording.Truth;
@@ -14,4 +15,14 @@ import telltally.simulator.signal.PulseTrain;
  * @param pin what was measured at the self-test output
  */
 public record SeedCase(
-        long seed, String origin, Optional<FlashFormat> format, PulseTrain lamp, PulseTrain pin, Truth truth) {}
+        long seed, String origin, Optional<FlashFormat> format, PulseTrain lamp, PulseTrain pin, Truth truth) {
+    /**
+     * The candidates that a decoder is given.
+     *
+     * @param all those of the set
+     * @param told whether it is told the format; where the right answer is nothing, there is none to be told
+     */
+    public List<FlashFormat> candidates(List<FlashFormat> all, boolean told) {
+        return told ? format.map(List::of).orElse(all) : all;
+    }
+}

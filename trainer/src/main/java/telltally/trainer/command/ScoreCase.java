@@ -57,11 +57,10 @@ final class ScoreCase {
     }
 
     Outcome read(Entrant entrant, Line line, boolean toldFormat) {
-        List<FlashFormat> candidates = set.candidates(FormatCatalog.shipped());
         boolean told = toldFormat || entrant.traits().wantsFormat();
-        List<FlashFormat> offered = told ? given.format().map(List::of).orElse(candidates) : candidates;
+        List<FlashFormat> candidates = given.candidates(set.candidates(FormatCatalog.shipped()), told);
         try (Entrant.Reader reader = entrant.open()) {
-            return reader.read(line.train(given), offered);
+            return reader.read(line.train(given), candidates);
         }
     }
 

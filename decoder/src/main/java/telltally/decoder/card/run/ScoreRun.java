@@ -59,9 +59,9 @@ public final class ScoreRun {
 
     private ScoreRun(RunOrder order, Entrant entrant, Progress progress) {
         this.order = order;
-        this.entrant = entrant;
-        this.progress = progress;
         this.told = order.toldFormat() || entrant.traits().wantsFormat();
+        this.entrant = new Trial(order, told, formats).passedBy(entrant);
+        this.progress = progress;
         long blocks = 0;
         long cases = 0; // on every line that is listened to
         for (SeedSet set : order.sets()) {

@@ -20,27 +20,42 @@ import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.signal.PulseTrain;
 
-/** Does one block after the other, on one thread. */
+/**
+ * Does one block after the other, on one thread. What a block adds to the card must not depend on the blocks that this
+ * worker happened to do before, not even where the decoder fails: a block in which it does is read from its beginning by
+ * a decoder that was opened for it, and the next one by another.
+ */
 final class Worker implements AutoCloseable {
     private static final Entrant PLAIN = new InProcess("plain", PlainDecoder::new);
     private static final Entrant LATTICE = new InProcess("lattice", LatticeDecoder::new);
 
     private final FormatCatalog formats;
-    private final Entrant.Reader decoder;
+    private final Entrant entrant;
     private final boolean told;
     private final boolean probabilities;
     private final Optional<Entrant.Reader> plain;
     private final Optional<Entrant.Reader> lattice;
     private final ReadingTimes times = new ReadingTimes();
+    private Entrant.Reader decoder;
+    private boolean opened = true;
     private Optional<Made> made = Optional.empty();
 
     /** The cases of the set at hand: what they share is worked out once. */
     private record Made(String setId, SeedCases cases, List<FlashFormat> candidates) {}
 
+    /** One reading of a block, which may be thrown away. */
+    private record BlockReading(SetCard card, ReadingTimes times) {
+        boolean failed() {
+            return card.lines().stream()
+                    .anyMatch(line -> !line.decoder().failures().isEmpty());
+        }
+    }
+
     Worker(RunOrder order, Entrant entrant, boolean told, FormatCatalog formats) {
         this.told = told;
         this.probabilities = entrant.traits().givesProbabilities();
         this.formats = formats;
+        this.entrant = entrant;
         this.decoder = entrant.open();
         this.plain = order.beside() ? Optional.of(PLAIN.open()) : Optional.empty();
         this.lattice = order.beside() ? Optional.of(LATTICE.open()) : Optional.empty();
@@ -52,10 +67,31 @@ final class Worker implements AutoCloseable {
      * @param set the set's card, for its title, floors and lines
      */
     SetCard card(Block block, SetCard set) {
+        BlockReading read = read(block, set);
+        if (read.failed() && !opened) {
+            reopen();
+            read = read(block, set);
+        }
+        opened = false;
+        if (read.failed()) {
+            reopen();
+        }
+        times.add(read.times());
+        return read.card();
+    }
+
+    private void reopen() {
+        decoder.close();
+        decoder = entrant.open();
+        opened = true;
+    }
+
+    private BlockReading read(Block block, SetCard set) {
         List<FlashFormat> candidates = cases(block).candidates();
         List<LineSheet> sheets =
                 set.lines().stream().map(line -> new LineSheet(line.line())).toList();
         List<Flaw> flaws = new ArrayList<>();
+        ReadingTimes blockTimes = new ReadingTimes();
         CaseDigest digest = new CaseDigest();
         int index = block.firstCase();
         for (long seed : block.seeds().seeds()) {
@@ -63,7 +99,7 @@ final class Worker implements AutoCloseable {
             for (SeedCase each : cases.orElse(List.of())) {
                 digest.add(each);
                 for (LineSheet sheet : sheets) {
-                    sheet.add(index, each, marks(each, sheet.line(), candidates));
+                    sheet.add(index, each, marks(each, sheet.line(), candidates, blockTimes));
                 }
                 index++;
             }
@@ -73,11 +109,12 @@ final class Worker implements AutoCloseable {
             checkDigest(block, digest, flaws);
         }
         int all = set.title().cases();
-        return new SetCard(
+        SetCard card = new SetCard(
                 set.title(),
                 set.floors(),
                 flaws,
                 sheets.stream().map(sheet -> sheet.card(all)).toList());
+        return new BlockReading(card, blockTimes);
     }
 
     /** A case that cannot be made is a flaw of the set, not of the decoder, and must not go unnoticed. */
@@ -111,17 +148,15 @@ final class Worker implements AutoCloseable {
         }
     }
 
-    private Marks marks(SeedCase given, Line line, List<FlashFormat> candidates) {
+    private Marks marks(SeedCase given, Line line, List<FlashFormat> all, ReadingTimes blockTimes) {
         PulseTrain train = line.train(given);
-        // Where the right answer is nothing, there is no format to be told.
-        List<FlashFormat> only = given.format().map(List::of).orElse(candidates);
         long before = System.nanoTime();
-        Outcome outcome = decoder.read(train, told ? only : candidates);
-        times.add(System.nanoTime() - before);
+        Outcome outcome = decoder.read(train, given.candidates(all, told));
+        blockTimes.add(System.nanoTime() - before);
         return new Marks(
                 Mark.of(given.truth(), outcome, probabilities),
-                plain.map(each -> Mark.of(given.truth(), each.read(train, candidates), true)),
-                lattice.map(each -> Mark.of(given.truth(), each.read(train, only), true)));
+                plain.map(each -> Mark.of(given.truth(), each.read(train, all), true)),
+                lattice.map(each -> Mark.of(given.truth(), each.read(train, given.candidates(all, true)), true)));
     }
 
     ReadingTimes times() {
