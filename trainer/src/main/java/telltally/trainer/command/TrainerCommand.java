@@ -2,7 +2,6 @@ package telltally.trainer.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -79,26 +78,14 @@ final class TrainerCommand implements Callable<Integer> {
         Opening opening = opening();
         Optional<String> obstacle = Display.start();
         if (obstacle.isPresent()) {
-            streams.line(
-                    "No window can be opened here (" + obstacle.get() + "): the drill runs in the terminal instead.");
-            return DrillCommand.insteadOfTheWindow(streams, lessons, lesson, seed)
+            Texts texts = Texts.in(Language.named(language).orElse(Locale.getDefault()));
+            streams.line(texts.of("terminal.no-window", obstacle.get()));
+            return DrillCommand.insteadOfTheWindow(streams, lessons, lesson, seed, language)
                     .call();
         }
         TrainerWindow.open(opening, new LatticeDecoder());
         Display.stop();
         return ExitStatus.DONE;
-    }
-
-    private Optional<Locale> language() throws ProblemException {
-        if (language == null) {
-            return Optional.empty();
-        }
-        List<String> known = Texts.LANGUAGES.stream().map(Locale::getLanguage).toList();
-        if (!known.contains(language)) {
-            throw new ProblemException(Problem.of(
-                    "--language", "is " + Problem.quoted(language) + "; expected " + String.join(" or ", known)));
-        }
-        return Optional.of(Locale.forLanguageTag(language));
     }
 
     private OptionalInt textPercent() throws ProblemException {
@@ -113,7 +100,7 @@ final class TrainerCommand implements Callable<Integer> {
 
     private SettingsStore settings() throws ProblemException {
         SettingsStore kept = new SettingsFile(folder().resolve(SettingsFile.NAME));
-        return new Overridden(kept, language(), textPercent());
+        return new Overridden(kept, Language.named(language), textPercent());
     }
 
     private Path folder() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import telltally.simulator.signal.Interval;
 import telltally.simulator.signal.PulseTrain;
+import telltally.trainer.text.Texts;
 
 /**
  * A pulse train as text, for where nothing can blink: a sign for each quarter of a second, {@code #} lit and {@code .}
@@ -19,11 +20,11 @@ public final class FlashStrip {
     private FlashStrip() {}
 
     /** Lines of at most about 72 signs, broken within gaps where that is possible. */
-    public static List<String> lines(PulseTrain pulses) {
+    public static List<String> lines(PulseTrain pulses, Texts texts) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (Interval interval : pulses.intervals()) {
-            String text = text(interval);
+            String text = text(interval, texts);
             if (line.length() > 0 && line.length() + text.length() > LINE_SIGNS) {
                 lines.add(line.toString());
                 line.setLength(0);
@@ -34,9 +35,9 @@ public final class FlashStrip {
         return lines;
     }
 
-    private static String text(Interval interval) {
+    private static String text(Interval interval, Texts texts) {
         if (!interval.lit() && interval.lengthNanos() > LONGEST_DRAWN_NANOS) {
-            return " (dark for " + interval.lengthNanos() / 1_000_000_000L + " s) ";
+            return " (" + texts.of("terminal.dark-for", interval.lengthNanos() / 1_000_000_000L) + ") ";
         }
         long signs = Math.max(1, (interval.lengthNanos() + SIGN_NANOS / 2) / SIGN_NANOS);
         return (interval.lit() ? "#" : ".").repeat((int) signs);

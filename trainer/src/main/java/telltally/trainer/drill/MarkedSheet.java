@@ -20,7 +20,7 @@ public final class MarkedSheet {
         for (Segment segment : Segment.values()) {
             List<Marking.Row> rows = marking.rows(segment);
             if (!rows.isEmpty()) {
-                segment(lines, new Words(texts).title(segment), rows);
+                segment(lines, texts, new Words(texts).title(segment), rows);
             }
         }
         for (Slip slip : marking.slips()) {
@@ -28,8 +28,8 @@ public final class MarkedSheet {
         }
         lines.add(
                 marking.allRight()
-                        ? "All right."
-                        : marking.codesRight() + " of " + marking.codesSent() + " codes right.");
+                        ? texts.of("terminal.all-right")
+                        : texts.of("terminal.some-right", marking.codesRight(), marking.codesSent()));
         marking.rows().stream()
                 .flatMap(row -> row.sent().stream())
                 .distinct()
@@ -37,16 +37,22 @@ public final class MarkedSheet {
         return lines;
     }
 
-    private static void segment(List<String> lines, String title, List<Marking.Row> rows) {
-        StringBuilder sent = new StringBuilder("  sent     ");
-        StringBuilder written = new StringBuilder("  written  ");
-        StringBuilder marks = new StringBuilder("           ");
+    private static void segment(List<String> lines, Texts texts, String title, List<Marking.Row> rows) {
+        String above = texts.of("terminal.sent");
+        String below = texts.of("terminal.written");
+        int before = Math.max(above.length(), below.length()) + 2;
+        StringBuilder sent = new StringBuilder("  ");
+        StringBuilder written = new StringBuilder("  ");
+        StringBuilder marks = new StringBuilder("  ");
+        pad(sent, above, before);
+        pad(written, below, before);
+        pad(marks, "", before);
         for (Marking.Row row : rows) {
-            String above = row.sent().orElse(NOTHING);
-            String below = row.written().orElse(NOTHING);
-            int width = Math.max(above.length(), below.length()) + 2;
-            pad(sent, above, width);
-            pad(written, below, width);
+            String code = row.sent().orElse(NOTHING);
+            String entry = row.written().orElse(NOTHING);
+            int width = Math.max(code.length(), entry.length()) + 2;
+            pad(sent, code, width);
+            pad(written, entry, width);
             pad(marks, row.right() ? "" : "^", width);
         }
         lines.add(title);

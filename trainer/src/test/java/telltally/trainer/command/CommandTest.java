@@ -219,15 +219,30 @@ class CommandTest {
     class Drilling {
         @Test
         void the_warning_comes_before_the_first_flash_and_the_answer_is_marked() {
-            CommandRun run = CommandRun.fed("41\n24\nq\n", "drill", "--lesson", "present-and-stored");
+            CommandRun run =
+                    CommandRun.fed("41\n24\nq\n", "drill", "--language", "en", "--lesson", "present-and-stored");
             assertThat(run.out()).startsWith("Flashing light can trigger seizures");
             assertThat(run.out()).contains("..##..##..##..##...").contains("All right.");
             assertThat(run.status()).isZero();
         }
 
         @Test
+        void it_speaks_the_language_that_is_asked_for() {
+            CommandRun run = CommandRun.fed("42\n\nq\n", "drill", "--language", "de", "--lesson", "present-and-stored");
+            assertThat(run.out())
+                    .startsWith("Blinkendes Licht kann bei Menschen mit fotosensibler Epilepsie")
+                    .contains("Was hast du gezählt, ")
+                    .contains("  gesendet     41")
+                    .contains("0 von 2 Codes richtig.");
+            assertThat(CommandRun.of("drill", "--language", "xx").errorLines())
+                    .singleElement()
+                    .asString()
+                    .contains("--language");
+        }
+
+        @Test
         void an_error_is_named() {
-            CommandRun run = CommandRun.fed("42\n\nq\n", "drill", "--lesson", "present-and-stored");
+            CommandRun run = CommandRun.fed("42\n\nq\n", "drill", "--language", "en", "--lesson", "present-and-stored");
             assertThat(run.out())
                     .contains("miscounted digit: 41: the second digit was 1 flash; you wrote 2, one too many.")
                     .contains("lost code: 24")

@@ -3,14 +3,17 @@ package telltally.trainer.drill;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import telltally.simulator.signal.PulseTrain;
+import telltally.trainer.text.Texts;
 
 class FlashStripTest {
+    private static final Texts ENGLISH = Texts.in(Locale.ENGLISH);
     private static final long QUARTER = 250_000_000L;
 
     @Test
@@ -24,7 +27,7 @@ class FlashStripTest {
                 .lit(2 * QUARTER)
                 .dark(QUARTER)
                 .build();
-        assertThat(FlashStrip.lines(pulses)).containsExactly("..##..##........##.");
+        assertThat(FlashStrip.lines(pulses, ENGLISH)).containsExactly("..##..##........##.");
     }
 
     @Test
@@ -34,7 +37,7 @@ class FlashStripTest {
                 .dark(360 * QUARTER)
                 .lit(QUARTER)
                 .build();
-        assertThat(String.join("", FlashStrip.lines(pulses))).isEqualTo("# (dark for 90 s) #");
+        assertThat(String.join("", FlashStrip.lines(pulses, ENGLISH))).isEqualTo("# (dark for 90 s) #");
     }
 
     @Property
@@ -46,7 +49,7 @@ class FlashStripTest {
             builder.stay(lit, length);
             lit = !lit;
         }
-        String strip = String.join("", FlashStrip.lines(builder.build()));
+        String strip = String.join("", FlashStrip.lines(builder.build(), ENGLISH));
         long runs =
                 strip.replaceAll("#+", "#").chars().filter(sign -> sign == '#').count();
         assertThat(runs).isEqualTo((lengths.size() + 1) / 2);
