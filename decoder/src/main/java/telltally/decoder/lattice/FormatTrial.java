@@ -16,27 +16,36 @@ final class FormatTrial {
     final Flashes flashes;
     Channel channel = Channel.firstGuess(1);
     private final Flashes lookedAt;
+    final LatticeStock stock;
+    private final Densities densities;
     private @Nullable Pass last;
     private @Nullable GroupFinder finder;
     final List<Region> regions = new ArrayList<>();
     double logEvidence = Double.NEGATIVE_INFINITY;
 
     /** A first look: the beginning of the recording only, with each of a few clocks. */
-    FormatTrial(FormatModel model, Flashes flashes, CoarseClock.Fit[] clocks) {
+    FormatTrial(FormatModel model, Flashes flashes, CoarseClock.Fit[] clocks, LatticeStock stock) {
         this.model = model;
         this.flashes = flashes;
-        Automaton automaton = model.grammar.automaton;
-        Flashes beginning = flashes.count > BEGINNING ? flashes.slice(0, BEGINNING) : flashes;
+        this.stock = stock;
+        this.densities = new Densities(model.grammar.automaton);
+        lookedAt = flashes.count > BEGINNING ? flashes.slice(0, BEGINNING) : flashes;
         for (CoarseClock.Fit clock : clocks) {
             Channel guess = Channel.firstGuess(clock.scale());
-            Pass pass = Pass.run(automaton, beginning, guess);
+            Pass pass = Pass.run(densities, lookedAt, guess, stock.take());
             if (pass.logSum() > logEvidence) {
                 logEvidence = pass.logSum();
                 channel = guess;
-                last = pass;
+                replace(pass);
+            } else {
+                stock.giveBack(pass);
             }
         }
-        lookedAt = beginning;
+    }
+
+    private void replace(@Nullable Pass pass) {
+        stock.giveBack(last);
+        last = pass;
     }
 
     int lookedAt() {
@@ -50,10 +59,15 @@ final class FormatTrial {
         int runs = 0;
         do {
             channel = fitted;
-            last = Pass.run(automaton, flashes, channel);
+            replace(Pass.run(densities, flashes, channel, stock.take()));
             fitted = ChannelFit.fitted(pass(), automaton, flashes, channel);
         } while (++runs < MOST_RUNS && !fitted.nearly(channel));
         logEvidence = pass().logSum() + prior(channel);
+    }
+
+    /** What it found is not needed any more. */
+    void dismiss() {
+        replace(null);
     }
 
     /** Finds groups and lists. */
@@ -61,6 +75,7 @@ final class FormatTrial {
         GroupFinder found = new GroupFinder(model, pass());
         found.find();
         finder = found;
+        replace(null);
         regions();
     }
 
@@ -132,7 +147,7 @@ final class FormatTrial {
 
     void settle() {
         boolean cut = finder().startsMidway || finder().stopsEarly;
-        regions.forEach(region -> region.settle(model, flashes, channel, finder().groups, cut));
+        regions.forEach(region -> region.settle(this, cut));
     }
 
     boolean has(GroupKind kind) {

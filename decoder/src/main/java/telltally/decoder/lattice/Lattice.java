@@ -13,6 +13,8 @@ import java.util.Arrays;
  */
 final class Lattice {
     private static final double LN2 = 0.6931471805599453;
+    /** Sums keep a power of two of their own only beyond this: products of two and a weight are numbers all the same. */
+    private static final int MOST_EXPONENT = 100;
 
     private int nodes;
     private int arcs;
@@ -31,13 +33,15 @@ final class Lattice {
 
     private int[] layerStart;
     private int[] layerFirstArc;
+    private double[] layerScale;
     private int[] sumExponent;
     private int[] bestExponent;
 
-    Lattice(int expectedLayers) {
-        int room = Math.max(16, expectedLayers + 2);
+    Lattice() {
+        int room = 128;
         layerStart = new int[room];
         layerFirstArc = new int[room];
+        layerScale = new double[room];
         sumExponent = new int[room];
         bestExponent = new int[room];
         nodeTag = new int[2 * room];
@@ -51,6 +55,18 @@ final class Lattice {
         arcWeight = new double[4 * room];
     }
 
+    /** Forgets all layers, and keeps the room that they took. */
+    void clear() {
+        nodes = 0;
+        arcs = 0;
+        layers = 0;
+    }
+
+    /** How many arcs can be held without taking more memory. */
+    int room() {
+        return arcFrom.length;
+    }
+
     /** Begins the next layer; nodes belong to the layer last begun. */
     void beginLayer() {
         if (layers == layerStart.length) {
@@ -58,6 +74,7 @@ final class Lattice {
             layerFirstArc = Arrays.copyOf(layerFirstArc, 2 * layers);
             sumExponent = Arrays.copyOf(sumExponent, 2 * layers);
             bestExponent = Arrays.copyOf(bestExponent, 2 * layers);
+            layerScale = Arrays.copyOf(layerScale, 2 * layers);
         }
         layerStart[layers] = nodes;
         layerFirstArc[layers] = arcs;
@@ -120,8 +137,9 @@ final class Lattice {
     void endLayer() {
         int layer = layers - 1;
         int exponent = exponent(forward, layerStart[layer]);
-        if (exponent != 0) {
-            double factor = Math.scalb(1.0, -exponent);
+        layerScale[layer] = power(exponent);
+        if (Math.abs(exponent) > MOST_EXPONENT) {
+            double factor = power(-exponent);
             for (int node = layerStart[layer]; node < nodes; node++) {
                 forward[node] *= factor;
             }
@@ -129,15 +147,20 @@ final class Lattice {
                 arcWeight[arc] *= factor;
             }
             sumExponent[layer] += exponent;
+            layerScale[layer] = 1;
         }
         exponent = exponent(best, layerStart[layer]);
-        if (exponent != 0) {
-            double factor = Math.scalb(1.0, -exponent);
+        if (Math.abs(exponent) > MOST_EXPONENT) {
+            double factor = power(-exponent);
             for (int node = layerStart[layer]; node < nodes; node++) {
                 best[node] *= factor;
             }
             bestExponent[layer] += exponent;
         }
+    }
+
+    private static double power(int exponent) {
+        return Double.longBitsToDouble((long) (exponent + Double.MAX_EXPONENT) << 52);
     }
 
     /** Exponent of the greatest value; limited so that its power of two and the inverse are both numbers. */
@@ -178,7 +201,17 @@ final class Lattice {
         return best[node];
     }
 
-    /** The sum over all paths to a node, relative to its layer's exponent: the greatest of a layer is in [1, 2). */
+    /** The power of two below the greatest sum of a layer, relative to the layer's exponent. */
+    double scale(int layer) {
+        return layerScale[layer];
+    }
+
+    /** What a sum of a layer that has ended is worth in the layer last begun. */
+    double relative(int layer) {
+        return Math.scalb(1.0, sumExponent[layer] - sumExponent[layers - 1]);
+    }
+
+    /** The sum over all paths to a node, relative to its layer's exponent. */
     double forward(int node) {
         return forward[node];
     }
@@ -216,7 +249,11 @@ final class Lattice {
 
     /** Runs from right to left from one last node; needed before {@link #arcShare} and {@link #nodeShare}. */
     void sweepBack(int sink) {
-        backward = new double[nodes];
+        if (backward.length < nodes) {
+            backward = new double[nodes];
+        } else {
+            Arrays.fill(backward, 0, nodes, 0);
+        }
         backward[sink] = 1 / forward[sink];
         for (int arc = arcs - 1; arc >= 0; arc--) {
             double ahead = backward[arcTo[arc]];

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 import telltally.decoder.reading.Decoder;
 import telltally.decoder.reading.Reading;
 import telltally.decoder.reading.Reading.Warning;
@@ -20,6 +23,9 @@ public final class LatticeDecoder implements Decoder {
     private static final double SECOND_LOOK_CUT = 40;
     private static final double MOST_UNEXPLAINED = 0.3;
 
+    /** For whoever decodes next; who finds none makes one. */
+    private final AtomicReference<@Nullable LatticeStock> idle = new AtomicReference<>();
+
     private volatile IdentityHashMap<FlashFormat, FormatModel> models = new IdentityHashMap<>();
 
     @Override
@@ -29,7 +35,14 @@ public final class LatticeDecoder implements Decoder {
 
     @Override
     public Reading decode(PulseTrain train, List<FlashFormat> candidates) {
-        List<FormatTrial> trials = trials(train, candidates);
+        LatticeStock stock = Objects.requireNonNullElseGet(idle.getAndSet(null), LatticeStock::new);
+        Reading reading = decode(train, candidates, stock);
+        idle.set(stock);
+        return reading;
+    }
+
+    private Reading decode(PulseTrain train, List<FlashFormat> candidates, LatticeStock stock) {
+        List<FormatTrial> trials = trials(train, candidates, stock);
         if (trials.isEmpty()) {
             return Reading.nothing(new Warning(0, WarningKind.NO_FLASHES, "no flash in the whole recording"));
         }
@@ -49,7 +62,7 @@ public final class LatticeDecoder implements Decoder {
         return new ReadingWriter(best, 1 / sum).reading();
     }
 
-    private List<FormatTrial> trials(PulseTrain train, List<FlashFormat> candidates) {
+    private List<FormatTrial> trials(PulseTrain train, List<FlashFormat> candidates, LatticeStock stock) {
         List<FormatModel> all = new ArrayList<>();
         List<Flashes> flashes = new ArrayList<>();
         List<CoarseClock.Fit[]> clocks = new ArrayList<>();
@@ -70,7 +83,7 @@ public final class LatticeDecoder implements Decoder {
         for (int i = 0; i < all.size(); i++) {
             double allowance = COARSE_CUT + 0.5 * flashes.get(i).count;
             if (clocks.get(i)[0].score() > top - allowance) {
-                trials.add(new FormatTrial(all.get(i), flashes.get(i), clocks.get(i)));
+                trials.add(new FormatTrial(all.get(i), flashes.get(i), clocks.get(i), stock));
             }
         }
         return trials;
@@ -84,6 +97,8 @@ public final class LatticeDecoder implements Decoder {
             if (trial.logEvidence >= top - FIRST_LOOK_CUT - FIRST_LOOK_CUT_A_FLASH * trial.lookedAt()) {
                 trial.run();
                 hopeful.add(trial);
+            } else {
+                trial.dismiss();
             }
         }
         double better = top(hopeful);

@@ -99,7 +99,7 @@ final class Layout {
         for (int i = 0; i < codes && alike; i++) {
             Block one = columns.get(i);
             Block two = other.columns.get(i);
-            alike = one == null || two == null ? one == two : one.best.equals(two.best);
+            alike = (one == null || two == null) ? one == two : one.best.equals(two.best);
         }
         return alike;
     }

@@ -20,7 +20,10 @@ final class ListWeigher {
     private static final double PER_CODE = -0.15;
 
     /** A list and the logarithm of its weight. */
-    private record Weighed(List<String> codes, double log, Pass pass, SentList sent) {}
+    private record Weighed(List<String> codes, double log) {}
+
+    /** How a list was found in the flashes. */
+    private record Traced(SentList sent, Pass pass) {}
 
     private final FormatModel model;
     private final Flashes flashes;
@@ -28,8 +31,11 @@ final class ListWeigher {
     private final ListStructure structure;
     private final boolean separatorBefore;
     private final boolean separatorAfter;
+    private final LatticeStock stock;
+    private final List<Seen> groups;
     private final Map<List<String>, Weighed> weighed = new LinkedHashMap<>();
     private @Nullable Weighed best;
+    private @Nullable Traced traced;
     private int tried;
 
     ListWeigher(
@@ -38,13 +44,15 @@ final class ListWeigher {
             Channel channel,
             ListStructure structure,
             boolean separatorBefore,
-            boolean separatorAfter) {
+            boolean separatorAfter,
+            LatticeStock stock) {
         this.model = model;
         this.flashes = flashes;
         this.channel = channel;
         this.structure = structure;
         this.separatorBefore = separatorBefore;
         this.separatorAfter = separatorAfter;
+        this.stock = stock;
         Set<List<String>> lists = structure.lists();
         lists.forEach(this::weigh);
         if (best == null) {
@@ -55,6 +63,8 @@ final class ListWeigher {
         while (best != null && done.add(best.codes()) && tried < MOST_LISTS) {
             variants(best.codes()).forEach(this::weigh);
         }
+        groups = traced == null ? List.of() : groups(traced.sent(), traced.pass());
+        stock.giveBack(traced == null ? null : traced.pass());
     }
 
     /** Natural logarithm of the weight of each list that was weighed. */
@@ -75,24 +85,24 @@ final class ListWeigher {
 
     /** The groups of the best list as they were seen, with flashes counted from the first of the slice. */
     List<Seen> groups() {
-        Lattice lattice = found().pass().lattice();
-        SentList sent = found().sent();
-        List<Seen> groups = new ArrayList<>();
+        return groups;
+    }
+
+    private List<Seen> groups(SentList sent, Pass pass) {
+        Lattice lattice = pass.lattice();
+        List<Seen> seen = new ArrayList<>();
         int slot = -1;
-        for (int arc : found().pass().bestPath()) {
-            int flash = found().pass().flashOf(lattice.arcTo(arc));
+        for (int arc : pass.bestPath()) {
+            int flash = pass.flashOf(lattice.arcTo(arc));
             if (flash < flashes.count) {
                 int at = sent.slotOf(lattice.tag(lattice.arcTo(arc)));
-                int first = at == slot ? groups.get(groups.size() - 1).first() : flash;
-                if (at == slot) {
-                    groups.remove(groups.size() - 1);
-                }
+                int first = at == slot ? seen.remove(seen.size() - 1).first() : flash;
                 SentList.Slot what = sent.slot(at);
-                groups.add(new Seen(what.kind(), what.digits(), first, flash));
+                seen.add(new Seen(what.kind(), what.digits(), first, flash));
                 slot = at;
             }
         }
-        return groups;
+        return List.copyOf(seen);
     }
 
     /** A group with its first and last flash. */
@@ -104,17 +114,21 @@ final class ListWeigher {
         }
         tried++;
         SentList sent = new SentList(model, plan(codes.size()), codes);
-        Pass pass = Pass.run(sent.automaton(), flashes, channel);
+        Pass pass = Pass.run(new Densities(sent.automaton()), flashes, channel, stock.take());
         double log = pass.logSum() + codes.size() * PER_CODE;
         for (String code : codes) {
             for (int place = 0; place < Math.max(1, model.places); place++) {
                 log -= Math.log(model.choices(place)) * (model.places == 0 ? code.length() : 1);
             }
         }
-        Weighed one = new Weighed(codes, log, pass, sent);
+        Weighed one = new Weighed(codes, log);
         weighed.put(codes, one);
         if (log > Double.NEGATIVE_INFINITY && (best == null || log > best.log())) {
             best = one;
+            stock.giveBack(traced == null ? null : traced.pass());
+            traced = new Traced(sent, pass);
+        } else {
+            stock.giveBack(pass);
         }
     }
 

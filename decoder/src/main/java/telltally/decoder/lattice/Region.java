@@ -51,12 +51,10 @@ final class Region {
         return OptionalInt.empty();
     }
 
-    /**
-     * Settles the list.
-     *
-     * @param all every group of the recording, for what stands before and after this region
-     */
-    void settle(FormatModel model, Flashes flashes, Channel channel, List<Found> all, boolean cut) {
+    /** Settles the list, with a look at what stands before and after this region. */
+    void settle(FormatTrial trial, boolean cut) {
+        FormatModel model = trial.model;
+        List<Found> all = trial.finder().groups;
         int from = 0;
         int to = groups.size();
         while (from < to && !readable(groups.get(from))) {
@@ -79,8 +77,9 @@ final class Region {
                 to == groups.size() && after < all.size() && all.get(after).kind == GroupKind.SEPARATOR;
         int firstFlash = lead || separatorBefore ? all.get(before).firstFlash : groups.get(from).firstFlash;
         int lastFlash = separatorAfter ? all.get(after).lastFlash : groups.get(to - 1).lastFlash;
-        Flashes slice = flashes.slice(firstFlash, lastFlash + 1);
-        ListWeigher weigher = new ListWeigher(model, slice, channel, structure, separatorBefore, separatorAfter);
+        Flashes slice = trial.flashes.slice(firstFlash, lastFlash + 1);
+        ListWeigher weigher =
+                new ListWeigher(model, slice, trial.channel, structure, separatorBefore, separatorAfter, trial.stock);
         if (!weigher.explains()) {
             plain();
             return;

@@ -105,14 +105,16 @@ class ExactnessProperties {
         private final List<String> chosen;
 
         Weighing(Flashes flashes) {
-            FormatTrial trial = new FormatTrial(model, flashes, new CoarseClock.Fit[] {new CoarseClock.Fit(1, 0)});
+            FormatTrial trial = new FormatTrial(
+                    model, flashes, new CoarseClock.Fit[] {new CoarseClock.Fit(1, 0)}, new LatticeStock());
             trial.run();
             trial.read();
             List<Found> groups = trial.finder().groups.stream()
                     .filter(group -> !group.signs.isEmpty())
                     .toList();
             ListStructure structure = new ListStructure(model, groups, true, true);
-            ListWeigher weigher = new ListWeigher(model, flashes, trial.channel, structure, false, false);
+            ListWeigher weigher =
+                    new ListWeigher(model, flashes, trial.channel, structure, false, false, new LatticeStock());
             weighed = weigher.logWeights();
             chosen = weigher.explains() ? weigher.codes() : List.of();
             for (List<String> list : lists()) {

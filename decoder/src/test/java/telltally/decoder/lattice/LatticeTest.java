@@ -18,7 +18,7 @@ class LatticeTest {
 
         Markov(double[] start, double[][] moves, double[][] signs, int... seen) {
             states = start.length;
-            lattice = new Lattice(seen.length);
+            lattice = new Lattice();
             lattice.beginLayer();
             for (int state = 0; state < states; state++) {
                 lattice.source(state, start[state] * signs[state][seen[0]]);
@@ -167,7 +167,7 @@ class LatticeTest {
     void explicit_stays_that_are_geometric_give_the_umbrella_values_again() {
         int[] seen = {0, 0, 1, 0, 0};
         int days = seen.length;
-        Lattice lattice = new Lattice(days);
+        Lattice lattice = new Lattice();
         lattice.beginLayer();
         int origin = lattice.source(-1, 1);
         lattice.endLayer();
@@ -200,7 +200,7 @@ class LatticeTest {
 
     @Test
     void a_long_lattice_neither_underflows_nor_overflows() {
-        Lattice lattice = new Lattice(0);
+        Lattice lattice = new Lattice();
         lattice.beginLayer();
         int last = lattice.source(0, 1);
         lattice.endLayer();
