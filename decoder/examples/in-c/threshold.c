@@ -1,161 +1,99 @@
-/* A decoder in C for Telltally's line protocol: thresholds halfway between the gaps of a format that it is told.
+/* A decoder in C for Telltally's line protocol ("Plug in a decoder" in DEVELOPERS.md): thresholds halfway between the
+ * lengths of a format that it is told. Finding keys by their names is enough for lines from one known writer.
  *
- *   cc -O2 -o threshold threshold.c -lm
- *   java -jar trainer/target/telltally.jar score --run ./threshold
- *
- * One request comes in on each line, one answer goes out; see "Plug in a decoder" in DEVELOPERS.md. A request is read
- * by looking for its keys, which is enough for lines that come from one known writer.
+ *   cc -O2 -o threshold threshold.c -lm && java -jar trainer/target/telltally.jar score --run ./threshold
  */
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
-enum { MOST_FLASHES = 20000, MOST_CODES = 200, LONGEST_CODE = 8 };
-
-/* Lengths in seconds; a gap of 0 is one that the format does not send. */
-struct format {
-    const char *id;
-    int digits;                           /* in a code */
-    double flash, long_flash;             /* the usual flash, and a longer one where there is any */
-    double within, digit, code, longest;  /* gaps within and between digits, between codes, around lists */
-    double lead_in;                       /* a light that opens each code and is no flash */
-    double blink;                         /* even blinking, where there is nothing to report */
-    const char *frame;                    /* a code that stands around the list and is not part of it */
-    int segments;                         /* whether present and stored codes, running test, balance are told apart */
+/* Lengths in seconds; 0 where the format has none. The frame is a code around the list that is not part of it. */
+static const struct format {
+    const char *id, *frame;
+    int digits, sessions;
+    double flash, within_digit, between_digits, between_codes, lead_in, blink;
+} FORMATS[] = {
+    {"pair-even", "", 2, 1, 0.5, 0.5, 2.0, 4.0, 0, 0},
+    {"triple-even", "", 3, 1, 0.5, 0.5, 2.0, 4.0, 0, 0},
+    {"long-short", "", 2, 0, 0.4, 0.4, 1.0, 3.0, 0, 0},
+    {"pair-thrice", "12", 2, 0, 0.4, 0.4, 1.2, 3.2, 0, 0},
+    {"quad-lead", "", 4, 0, 0.5, 0.5, 2.5, 1e9, 2.5, 0},
+    {"pair-loop", "", 2, 0, 0.5, 0.5, 1.5, 2.5, 0, 0.25},
+    {"count-loop", "", 1, 0, 0.3, 0.3, 3.0, 3.0, 0, 0},
 };
+enum { KNOWN = sizeof FORMATS / sizeof FORMATS[0], MOST = 20000 };
+enum { PRESENT, STORED, RUNNING, BALANCE, CODES, SEGMENTS };
+static const char *const NAMES[] = {"present", "stored", "running", "balance", "codes"};
+static double start_s[MOST], end_s[MOST];
+static char lists[SEGMENTS][4096]; /* such as ["34","42" */
 
-static const struct format FORMATS[] = {
-    {"pair-even", 2, 0.5, 0, 0.5, 2.0, 4.0, 6.0, 0, 0, "", 1},
-    {"triple-even", 3, 0.5, 0, 0.5, 2.0, 4.0, 6.0, 0, 0, "", 1},
-    {"long-short", 2, 0.4, 1.2, 0.4, 1.0, 3.0, 0, 0, 0, "", 0},
-    {"pair-thrice", 2, 0.4, 0, 0.4, 1.2, 3.2, 0, 0, 0, "12", 0},
-    {"quad-lead", 4, 0.5, 0, 0.5, 2.5, 0, 0, 2.5, 0, "", 0},
-    {"pair-loop", 2, 0.5, 0, 0.5, 1.5, 2.5, 4.5, 0, 0.25, "", 0},
-    {"count-loop", 1, 0.3, 0, 0.3, 0, 3.0, 0, 0, 0, "", 0},
-};
-enum { KNOWN = sizeof FORMATS / sizeof FORMATS[0] };
-
-static double start_s[MOST_FLASHES], end_s[MOST_FLASHES];
-static int flashes;
-
-/* Flashes from edges: gaps of a bouncing contact are closed, light far too short for a flash is left out. */
-static void find_flashes(const char *line, const struct format *f) {
-    int lit = strstr(line, "\"lit_at_start\":true") != NULL;
-    const char *at = strchr(strstr(line, "\"edges_s\""), '[') + 1;
-    double now = 0, end = strtod(strstr(line, "\"end_s\":") + 8, NULL);
-    int last = 0;
-    flashes = 0;
-    while (!last) {
+/* Flashes from edges: bounces are joined, light far too short for a flash is left out. Returns how many there are. */
+static int find_flashes(const char *line, double shortest) {
+    int lit = strstr(line, "\"lit_at_start\":true") != NULL, count = 0, more = 1;
+    const char *at = strstr(line, "\"edges_s\":[") + 11;
+    for (double now = 0; more && count < MOST - 1; lit = !lit) {
         char *next;
         double edge = strtod(at, &next);
-        last = next == at;
-        if (last) edge = end;
-        if (lit && flashes > 0 && now - end_s[flashes - 1] < 0.015) {
-            end_s[flashes - 1] = edge;
-        } else if (lit && flashes < MOST_FLASHES) {
-            start_s[flashes] = now;
-            end_s[flashes++] = edge;
+        more = next != at;
+        if (!more) edge = strtod(strstr(line, "\"end_s\":") + 8, NULL);
+        if (lit) {
+            int bounced = count > 0 && now - end_s[count - 1] < 0.015;
+            if (!bounced && (count == 0 || end_s[count - 1] - start_s[count - 1] >= shortest)) count++;
+            if (!bounced) start_s[count - 1] = now;
+            end_s[count - 1] = edge;
         }
-        lit = !lit;
         now = edge;
         at = next + (*next == ',');
     }
-    int kept = 0;
-    double shortest = 0.62 * (f->blink > 0 ? f->blink : f->flash);
+    return count > 0 && end_s[count - 1] - start_s[count - 1] < shortest ? count - 1 : count;
+}
+
+static void add(int segment, const char *code) {
+    char *list = lists[segment], quoted[32];
+    snprintf(quoted, sizeof quoted, "\"%s\"", code);
+    if (*list == 0) strcpy(list, "[");
+    if (*code == 0 || strstr(list, quoted) || strlen(list) > 4000) return; /* an empty list, or a repeat */
+    strcat(strcat(list, list[1] ? "," : ""), quoted);
+}
+
+/* Flashes are counted into digits, digits into codes. A lone digit in a format with sessions is no code. */
+static void read_codes(const struct format *f, int flashes) {
+    double new_digit = sqrt(f->within_digit * f->between_digits);
+    double new_code = f->digits == 1 ? new_digit : sqrt(f->between_digits * f->between_codes);
+    double lead_in = f->lead_in > 0 ? sqrt(f->flash * f->lead_in) : 1e9;
+    int segment = f->sessions ? PRESENT : CODES, count = 0, digits = 0, groups = 0;
+    char code[16] = "";
     for (int i = 0; i < flashes; i++) {
-        if (end_s[i] - start_s[i] >= shortest) {
-            start_s[kept] = start_s[i];
-            end_s[kept++] = end_s[i];
-        }
-    }
-    flashes = kept;
-}
-
-/* How far a length is from the nearest of those that the format sends, as a logarithm of their ratio. */
-static double misfit(double length, const double *nominal, int count, double clock) {
-    double best = 1;
-    for (int i = 0; i < count; i++)
-        if (nominal[i] > 0) best = fmin(best, fabs(log(length / (nominal[i] * clock))));
-    return best;
-}
-
-/* The sender's clock: how much slower than nominal explains flashes and gaps best. */
-static double find_clock(const struct format *f) {
-    const double lit[] = {f->flash, f->long_flash, f->lead_in, f->blink};
-    const double dark[] = {f->within, f->digit, f->code, f->longest, f->blink};
-    double best = 1, least = HUGE_VAL;
-    for (double clock = 0.75; clock < 1.34; clock += 0.01) {
-        double sum = 0.1 * fabs(log(clock));
-        for (int i = 0; i < flashes; i++) {
-            sum += misfit(end_s[i] - start_s[i], lit, 4, clock);
-            if (i > 0) sum += misfit(start_s[i] - end_s[i - 1], dark, 5, clock);
-        }
-        if (sum < least) {
-            least = sum;
-            best = clock;
-        }
-    }
-    return best;
-}
-
-static const char *const SEGMENTS[] = {"present", "stored", "running", "balance", "codes"};
-enum { PRESENT, STORED, RUNNING, BALANCE, CODES };
-static char codes[5][MOST_CODES][LONGEST_CODE];
-static int code_count[5];
-
-static void add_code(int segment, const char *digits) {
-    for (int i = 0; i < code_count[segment]; i++)
-        if (strcmp(codes[segment][i], digits) == 0) return; /* a repeat */
-    if (code_count[segment] < MOST_CODES) strcpy(codes[segment][code_count[segment]++], digits);
-}
-
-/* Counts flashes into digits and digits into codes; returns the segments that were seen, one bit for each. */
-static int read_codes(const struct format *f, double clock) {
-    double new_digit = clock * (f->digit > 0 ? sqrt(f->within * f->digit) : sqrt(f->within * f->code));
-    double new_code = clock * (f->code > 0 ? sqrt((f->digit > 0 ? f->digit : f->within) * f->code) : 1e9);
-    int segment = f->segments ? PRESENT : CODES, seen = 0, digits = 0, count = 0, groups = 0;
-    char code[64] = "";
-    if (flashes > 1 && f->blink > 0 && end_s[0] - start_s[0] < clock * sqrt(f->blink * f->flash)) return 1 << CODES;
-    for (int i = 0; i < flashes; i++) {
-        double dark = i + 1 < flashes ? start_s[i + 1] - end_s[i] : 1e9;
-        int lead_in = f->lead_in > 0 && end_s[i] - start_s[i] > clock * sqrt(f->flash * f->lead_in);
-        int before_lead_in =
-            f->lead_in > 0 && i + 1 < flashes && end_s[i + 1] - start_s[i + 1] > clock * sqrt(f->flash * f->lead_in);
-        if (lead_in) continue;
+        int last = i + 1 == flashes;
+        double gap = last ? 1e9 : start_s[i + 1] - end_s[i];
+        if (end_s[i] - start_s[i] > lead_in) continue;
+        if (!last && end_s[i + 1] - start_s[i + 1] > lead_in) gap = 1e9;
         count++;
-        if (dark < new_digit && !before_lead_in) continue;
-        if (digits < LONGEST_CODE - 2) digits += sprintf(code + digits, "%d", count);
+        if (gap < new_digit) continue;
+        if (digits++ < 6) sprintf(code + strlen(code), "%d", count % 100);
         count = 0;
-        if (dark < new_code && i + 1 < flashes && !before_lead_in) continue;
-        int lone = f->segments && digits == 1;
-        if (lone && groups == 0 && i + 1 == flashes) segment = BALANCE; /* nothing but this */
-        else if (lone && groups == 0 && dark > 3 * f->code) segment = RUNNING;
-        else if (lone && segment == PRESENT) segment = STORED;
-        if ((f->digits == 1 || digits == f->digits || segment == BALANCE) && strcmp(code, f->frame) != 0)
-            add_code(segment, code);
-        if (strcmp(code, f->frame) == 0 || !lone || segment == BALANCE) seen |= 1 << segment;
-        digits = 0;
-        groups++;
+        if (gap < new_code) continue;
+        int lone = f->sessions && digits == 1, first = groups++ == 0;
+        if (lone && first && last) add(BALANCE, code);
+        else if (lone && segment == PRESENT) segment = first && gap > 3 * f->between_codes ? RUNNING : STORED;
+        else if (!lone) add(segment, digits == f->digits && strcmp(code, f->frame) != 0 ? code : "");
+        digits = code[0] = 0;
     }
-    return seen;
 }
 
 static void answer(const char *line) {
-    const char *named = strchr(strstr(line, "\"formats\""), '[') + 2;
-    const struct format *f = &FORMATS[0];
-    for (int i = 0; i < KNOWN; i++)
-        if (strncmp(named, FORMATS[i].id, strlen(FORMATS[i].id)) == 0) f = &FORMATS[i];
-    memset(code_count, 0, sizeof code_count);
-    find_flashes(line, f);
-    int seen = read_codes(f, find_clock(f));
+    const struct format *f = FORMATS;
+    const char *told = strstr(line, "\"formats\":[") + 12;
+    while (strncmp(told, f->id, strlen(f->id)) != 0) f++; /* one of those that are known, as was asked for */
+    int flashes = find_flashes(line, 0.62 * (f->blink > 0 ? f->blink : f->flash));
+    memset(lists, 0, sizeof lists);
+    if (flashes > 0 && end_s[0] - start_s[0] < sqrt(f->blink * f->flash)) add(CODES, ""); /* nothing to report */
+    else read_codes(f, flashes);
     printf("{\"id\":%ld,\"codes\":{", strtol(strstr(line, "\"id\":") + 5, NULL, 10));
-    for (int s = 0, first = 1; s < 5; s++) {
-        if (!(seen & 1 << s)) continue;
-        printf("%s\"%s\":[", first ? "" : ",", SEGMENTS[s]);
-        for (int i = 0; i < code_count[s]; i++) printf("%s\"%s\"", i > 0 ? "," : "", codes[s][i]);
-        printf("]");
-        first = 0;
+    const char *comma = "";
+    for (int i = 0; i < SEGMENTS; i++) {
+        if (lists[i][0]) printf("%s\"%s\":%s]", comma, NAMES[i], lists[i]), comma = ",";
     }
     printf("}}\n");
 }
@@ -163,14 +101,11 @@ static void answer(const char *line) {
 int main(void) {
     char *line = NULL;
     size_t room = 0;
+    setvbuf(stdout, NULL, _IOLBF, 0);               /* every line goes out at once */
     if (getline(&line, &room, stdin) < 0) return 1; /* the greeting */
     printf("{\"schema\":\"telltally/capabilities/1\",\"id\":\"threshold-c\",\"format_told\":true,\"formats\":[");
     for (int i = 0; i < KNOWN; i++) printf("%s\"%s\"", i > 0 ? "," : "", FORMATS[i].id);
     printf("]}\n");
-    fflush(stdout);
-    while (getline(&line, &room, stdin) >= 0) {
-        answer(line);
-        fflush(stdout);
-    }
+    while (getline(&line, &room, stdin) >= 0) answer(line);
     return 0;
 }
