@@ -1,13 +1,11 @@
 package telltally.trainer.view;
 
 import javafx.application.Platform;
-import javafx.beans.binding.Bindings;
+import javafx.beans.InvalidationListener;
 import javafx.beans.value.ChangeListener;
-import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -21,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 class Page extends BorderPane {
     private final VBox content = new VBox();
     private final StackPane ground = new StackPane(content);
-    private final ScrollPane scroll = new ScrollPane(ground);
+    private final Scrolled scrolled = new Scrolled(ground);
     private final FlowPane foot = new FlowPane();
     private boolean opening;
     private final ChangeListener<Node> revealing = (property, before, after) -> {
@@ -41,14 +39,11 @@ class Page extends BorderPane {
         head.getStyleClass().add("head");
         content.getStyleClass().add("content");
         ground.getStyleClass().add("ground");
-        scroll.setFitToWidth(true);
-        scroll.setFocusTraversable(false);
-        scroll.getStyleClass().add("scroll");
         foot.getStyleClass().add("foot");
         foot.setAlignment(Pos.CENTER_LEFT);
         foot.setMinWidth(0);
         setTop(head);
-        setCenter(scroll);
+        setCenter(scrolled);
         setBottom(foot);
         sceneProperty().addListener((property, before, after) -> {
             if (before != null) {
@@ -82,11 +77,13 @@ class Page extends BorderPane {
     final void addHint(String text) {
         Label hint = Text.of(text, "hint");
         // A row that wraps its children does not make a single long one narrower by itself.
-        hint.maxWidthProperty()
-                .bind(Bindings.createDoubleBinding(
-                        () -> foot.getWidth() - foot.snappedLeftInset() - foot.snappedRightInset(),
-                        foot.widthProperty(),
-                        foot.insetsProperty()));
+        InvalidationListener narrower = change -> {
+            if (foot.getWidth() > 0) {
+                hint.setMaxWidth(foot.getWidth() - foot.snappedLeftInset() - foot.snappedRightInset());
+            }
+        };
+        foot.widthProperty().addListener(narrower);
+        foot.insetsProperty().addListener(narrower);
         foot.getChildren().add(hint);
     }
 
@@ -100,36 +97,13 @@ class Page extends BorderPane {
 
     /** Scrolls as little as is needed to show a node of the content, once it has found its place. */
     final void revealLater(@Nullable Node node) {
-        if (node != null && within(node)) {
+        if (node != null && scrolled.holds(node)) {
             Platform.runLater(() -> reveal(node));
         }
     }
 
     private void reveal(Node node) {
         layout();
-        Bounds seen = scroll.getViewportBounds();
-        Node part = node instanceof ColumnField field ? field.typingLine() : node;
-        Bounds wanted = ground.sceneToLocal(part.localToScene(part.getLayoutBounds()));
-        double room = ground.getHeight() - seen.getHeight();
-        if (room <= 0) {
-            return;
-        }
-        double top = scroll.getVvalue() * room;
-        double margin = Math.min(40, seen.getHeight() / 8);
-        if (wanted.getMinY() - margin < top) {
-            top = wanted.getMinY() - margin;
-        } else if (wanted.getMaxY() + margin > top + seen.getHeight()) {
-            top = wanted.getMaxY() + margin - seen.getHeight();
-        }
-        scroll.setVvalue(Math.max(0, Math.min(1, top / room)));
-    }
-
-    private boolean within(Node node) {
-        for (Node each = node; each != null; each = each.getParent()) {
-            if (each == content) {
-                return true;
-            }
-        }
-        return false;
+        scrolled.reveal(node instanceof ColumnField field ? field.typingLine() : node);
     }
 }

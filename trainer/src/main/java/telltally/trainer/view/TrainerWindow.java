@@ -32,6 +32,9 @@ public final class TrainerWindow {
     /** From here on what is large already grows no further, or nothing else would find room. */
     private static final int LARGE_TEXT_PERCENT = 150;
 
+    /** After so many frames a page is drawn and the keyboard can be used; what takes long waits for that. */
+    private static final int FRAMES_OF_A_PAGE = 3;
+
     private final Stage stage;
     private final Trainer trainer;
     private final LongSupplier clockNanos;
@@ -98,9 +101,9 @@ public final class TrainerWindow {
                 Stage stage = new Stage();
                 stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, event -> closed.complete(true));
                 firstSight(stage, trainer);
-                afterFirstFrame(() -> {
+                afterFrames(1, () -> {
                     trying(closed, () -> new TrainerWindow(stage, trainer, System::nanoTime).show());
-                    shelf.begin();
+                    afterFrames(FRAMES_OF_A_PAGE, shelf::begin);
                 });
             });
         });
@@ -148,17 +151,17 @@ public final class TrainerWindow {
     }
 
     /** A frame is on its way to the display when the next one begins. */
-    private static void afterFirstFrame(Runnable then) {
+    private static void afterFrames(int frames, Runnable then) {
         new AnimationTimer() {
-            private boolean first = true;
+            private int begun;
 
             @Override
             public void handle(long now) {
-                if (!first) {
+                begun++;
+                if (begun > frames) {
                     stop();
                     then.run();
                 }
-                first = false;
             }
         }.start();
     }
@@ -190,9 +193,11 @@ public final class TrainerWindow {
     private void turnTo(Screen screen) {
         Page page = Pages.of(screen, trainer.texts());
         root.getChildren().setAll(page);
-        // What scrolls joins the window only when its style has been applied, and cannot take the keyboard before.
-        root.applyCss();
-        root.layout();
+        // Style decides whether the page has to scroll, and what scrolls joins the window with the next layout.
+        for (int i = 0; i < 2; i++) {
+            root.applyCss();
+            root.layout();
+        }
         page.opened();
     }
 }

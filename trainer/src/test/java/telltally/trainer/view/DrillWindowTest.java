@@ -12,6 +12,7 @@ import java.util.stream.LongStream;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.RadioButton;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,7 @@ import telltally.trainer.drill.Level;
 import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.screen.DrillDoor;
+import telltally.trainer.screen.DrillInput;
 import telltally.trainer.screen.DrillMarkedScreen;
 import telltally.trainer.screen.DrillScreen;
 import telltally.trainer.screen.ReplayScreen;
@@ -176,6 +178,22 @@ class DrillWindowTest {
                 Node owner = Toolkit.fx(() -> window.scene().getFocusOwner());
                 assertThat(owner).as(skill.key()).isInstanceOfAny(ColumnField.class, RadioButton.class);
             }
+        }
+    }
+
+    @Test
+    void a_page_that_is_outgrown_begins_to_scroll_and_leaves_the_keyboard_where_it_is() {
+        try (OpenWindow window = new OpenWindow(NO_LESSONS, 1)) {
+            window.open(MAKER.make(Skill.WRITE_AT_ONCE, new Level(5), 4), Display.LAMP);
+            assertThat(Toolkit.fx(() -> Looks.find(window.scene(), ScrollPane.class)))
+                    .isEmpty();
+            window.type("11 12 13 14 15 21 22 23 24 25 31 32 33 34 35 ");
+            assertThat(Toolkit.fx(() -> Looks.find(window.scene(), ScrollPane.class)))
+                    .hasSize(1);
+            window.type("4");
+            DrillInput.Sheet sheet =
+                    (DrillInput.Sheet) window.screen(DrillScreen.class).answerInput();
+            assertThat(sheet.sheet().columns().get(0).typingProperty().get()).isEqualTo("4");
         }
     }
 
