@@ -68,7 +68,7 @@ class HostileDecodersTest {
             endless-line    | FLOODED      | wrote a line of more than 65536 bytes
             garbage         | RUBBISH      | answer:1:1: is not UTF-8 text
             no-json         | RUBBISH      | answer:1:1: is not JSON: Unrecognized token 'codes': was expecting (JSON String, Number, Array, Object or token 'null', 'true' or 'false')
-            empty-line      | RUBBISH      | answer:1:1: is empty
+            empty-line      | RUBBISH      | answer: is empty
             wrong-keys      | RUBBISH      | answer:1:30: /codes/yesterday: is no segment; expected present, stored, running, balance or codes
             answers-twice   | OUT_OF_ORDER | wrote a line that nobody had asked for
             answers-another | OUT_OF_ORDER | answered the request 3 when asked the request 2

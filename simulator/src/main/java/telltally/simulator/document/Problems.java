@@ -13,6 +13,11 @@ public final class Problems {
         this.file = file;
     }
 
+    /** Tells of the file as a whole. */
+    public void add(String text) {
+        found.add(Problem.of(file, text));
+    }
+
     /** @param field a JSON pointer, a column's name or empty */
     public void add(Place place, String field, String text) {
         found.add(new Problem(file, place, field, text));
@@ -30,9 +35,11 @@ public final class Problems {
         return file;
     }
 
-    /** Everything that was found, in the order of the file. */
+    /** Everything that was found, in the order of the file; what concerns all of it first. */
     public List<Problem> all() {
-        return found.stream().sorted(Comparator.comparing(Problem::place)).toList();
+        return found.stream()
+                .sorted(Comparator.comparing(problem -> problem.place().orElse(Place.START)))
+                .toList();
     }
 
     /** @throws ProblemException if anything was found */

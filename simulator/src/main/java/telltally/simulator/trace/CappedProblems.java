@@ -19,6 +19,10 @@ final class CappedProblems {
         this.shown = new Problems(file);
     }
 
+    void add(String text) {
+        shown.add(text);
+    }
+
     void add(Place place, String field, String text) {
         if (shown.count() < SHOWN) {
             shown.add(place, field, text);

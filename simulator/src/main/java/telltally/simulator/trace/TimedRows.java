@@ -2,7 +2,6 @@ package telltally.simulator.trace;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
-import telltally.simulator.document.Place;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.TextFile;
@@ -105,7 +104,7 @@ final class TimedRows {
         String expected = "expected the header " + TIME + "," + valueName;
         records.skipComments();
         if (!records.next()) {
-            problems.add(Place.START, "", "is empty; " + expected);
+            problems.add("is empty; " + expected);
             ended = true;
             return;
         }

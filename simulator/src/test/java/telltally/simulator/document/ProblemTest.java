@@ -18,8 +18,8 @@ class ProblemTest {
         }
 
         @Test
-        void without_the_field_where_there_is_none() {
-            assertThat(Problem.of("a.json", "is empty")).hasToString("a.json:1:1: is empty");
+        void without_place_and_field_where_there_are_none() {
+            assertThat(Problem.of("a.json", "is empty")).hasToString("a.json: is empty");
         }
 
         @Test

@@ -47,27 +47,27 @@ class TextFileTest {
         void where_there_is_none() {
             Path path = folder.resolve("none.json");
 
-            assertProblem(() -> TextFile.read(path, 100), path + ":1:1: no such file");
+            assertProblem(() -> TextFile.read(path, 100), path + ": no such file");
         }
 
         @Test
         void where_it_is_a_directory() {
-            assertProblem(() -> TextFile.read(folder, 100), folder + ":1:1: is a directory; a file was expected");
+            assertProblem(() -> TextFile.read(folder, 100), folder + ": is a directory; a file was expected");
         }
 
         @Test
         void where_it_is_empty() throws IOException {
             Path path = file("empty.json", new byte[0]);
 
-            assertProblem(() -> TextFile.read(path, 100), path + ":1:1: is empty");
-            assertProblem(() -> TextFile.read("-", InputStream.nullInputStream(), 100), "-:1:1: is empty");
+            assertProblem(() -> TextFile.read(path, 100), path + ": is empty");
+            assertProblem(() -> TextFile.read("-", InputStream.nullInputStream(), 100), "-: is empty");
         }
 
         @Test
         void where_it_is_too_large() throws IOException {
             int most = TextFile.DOCUMENT_BYTES;
             Path path = file("large.json", new byte[most + 1]);
-            String told = ":1:1: is larger than 1 MiB, the most that is read";
+            String told = ": is larger than 1 MiB, the most that is read";
 
             assertProblem(() -> TextFile.read(path, most), path + told);
             assertProblem(() -> TextFile.read("-", new ByteArrayInputStream(new byte[most + 1]), most), "-" + told);
@@ -94,7 +94,7 @@ class TextFileTest {
                 }
             };
 
-            assertProblem(() -> TextFile.read("-", broken, 100), "-:1:1: cannot be read: the line went dead");
+            assertProblem(() -> TextFile.read("-", broken, 100), "-: cannot be read: the line went dead");
         }
 
         @Test

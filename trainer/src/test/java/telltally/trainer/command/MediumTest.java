@@ -46,7 +46,7 @@ class MediumTest {
         Path memo = Files.write(folder.resolve("memo.m4a"), bytes("%00%00%00%1cftypM4A "));
         CommandRun run = CommandRun.of("decode", memo.toString());
         assertThat(run.errorLines())
-                .containsExactly(memo + ":1:1: is a sound in a coding that is not read; record or convert it as WAV");
+                .containsExactly(memo + ": is a sound in a coding that is not read; record or convert it as WAV");
         assertThat(run.status()).isEqualTo(2);
     }
 

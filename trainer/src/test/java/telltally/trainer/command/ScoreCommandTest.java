@@ -229,26 +229,19 @@ class ScoreCommandTest {
 
         @Test
         void is_told_in_a_line_of_its_own() {
-            refused("--decoder:1:1: nothing is called \"planes\"; expected", "score", "--decoder", "planes");
-            refused("--run:1:1: and --decoder name two decoders", "score", "--decoder", "plain", "--run", "x");
-            refused("--set:1:1: nothing is called \"x\"; expected one of", "score", "--set", "x", "--seeds", SEEDS);
-            refused("--line:1:1: is \"wire\"; expected lamp or pin", "score", "--line", "wire", "--seeds", CLEAN);
-            refused("--shard:1:1: is \"0/2\"; expected K/N", "score", "--shard", "0/2", "--seeds", CLEAN);
-            refused("--shard:1:1: is \"2\"; expected K/N", "score", "--shard", "2", "--seeds", CLEAN);
-            refused("--threads:1:1: is 0", "score", "--threads", "0", "--seeds", CLEAN);
-            refused("--times:1:1: is -1", "score", "--times", "-1", "--seeds", CLEAN);
-            refused("--sessions:1:1: and --times", "score", "--times", "2", "--sessions", "9", "--seeds", CLEAN);
-            refused("--raise-floors:1:1: needs --seeds", "score", "--raise-floors");
-            refused(
-                    "--raise-floors:1:1: goes with neither",
-                    "score",
-                    "--raise-floors",
-                    "--seeds",
-                    CLEAN,
-                    "--line",
-                    "pin");
-            refused("--seed:1:1: needs exactly one --set", "score", "--seed", "3");
-            refused("--lesson:1:1: is missing; expected one of", "score", "--set", "lessons", "--seed", "3");
+            refused("--decoder: nothing is called \"planes\"; expected", "score", "--decoder", "planes");
+            refused("--run: and --decoder name two decoders", "score", "--decoder", "plain", "--run", "x");
+            refused("--set: nothing is called \"x\"; expected one of", "score", "--set", "x", "--seeds", SEEDS);
+            refused("--line: is \"wire\"; expected lamp or pin", "score", "--line", "wire", "--seeds", CLEAN);
+            refused("--shard: is \"0/2\"; expected K/N", "score", "--shard", "0/2", "--seeds", CLEAN);
+            refused("--shard: is \"2\"; expected K/N", "score", "--shard", "2", "--seeds", CLEAN);
+            refused("--threads: is 0", "score", "--threads", "0", "--seeds", CLEAN);
+            refused("--times: is -1", "score", "--times", "-1", "--seeds", CLEAN);
+            refused("--sessions: and --times", "score", "--times", "2", "--sessions", "9", "--seeds", CLEAN);
+            refused("--raise-floors: needs --seeds", "score", "--raise-floors");
+            refused("--raise-floors: goes with neither", "score", "--raise-floors", "--seeds", CLEAN, "--line", "pin");
+            refused("--seed: needs exactly one --set", "score", "--seed", "3");
+            refused("--lesson: is missing; expected one of", "score", "--set", "lessons", "--seed", "3");
             refused("no such file", "score", "--seeds", file("nowhere.json"));
             refused("holds no seed set", "score", "--seeds", folder.toString());
         }
