@@ -10,9 +10,6 @@ import telltally.decoder.lattice.Automaton.Light;
  * was worked out for the length looked at last. Not for sharing between threads.
  */
 final class Densities {
-    private static final double SMEARED = 1e-3;
-    /** A ghost is shorter than this share of the shortest flash. */
-    private static final double GHOST_SHARE = 0.65;
     /** A bulb check, against steady light of any length. */
     private static final double BULB_CHECK_SECONDS = 100;
 
@@ -70,7 +67,8 @@ final class Densities {
             gapMean[i] = each.seconds() * channel.scale() - channel.biasSeconds();
             gapPerDeviation[i] = 1 / channel.deviation(each.squares());
             if (i < gapReach.length) {
-                reach = Math.max(reach, gapMean[i] + Noise.REACH / gapPerDeviation[i]);
+                reach = Math.max(
+                        reach, Math.max(gapMean[i] + Noise.REACH / gapPerDeviation[i], Pass.MOST_SMEARED * gapMean[i]));
                 gapReach[i] = reach;
             }
         }
@@ -110,16 +108,7 @@ final class Densities {
             return 0;
         }
         double z = (seconds - lightMean[which]) / lightDeviation[which];
-        return cut ? Noise.beyond(z) : Noise.density(z) / lightDeviation[which] + smear(seconds, lightMean[which]);
-    }
-
-    double whole(int which, double seconds) {
-        return (1 - channel.missed()) * flash(which, seconds, true);
-    }
-
-    /** A pulse beside it that ran into it, or any other mishap, may change a length by up to a third. */
-    private static double smear(double length, double mean) {
-        return length > 0.67 * mean && length < 1.33 * mean ? SMEARED / mean : 0;
+        return cut ? Noise.beyond(z) : Noise.density(z) / lightDeviation[which] + Pass.smear(seconds, lightMean[which]);
     }
 
     /** Looks at a gap between flashes. */
@@ -131,10 +120,10 @@ final class Densities {
         gapFrom = at;
         for (; at < gapReach.length; at++) {
             double z = (seconds - gapMean[at]) * gapPerDeviation[at];
-            if (z <= -Noise.REACH) {
+            if (z <= -Noise.REACH && seconds <= Pass.LEAST_SMEARED * gapMean[at]) {
                 break;
             }
-            gap[at] = Noise.density(z) * gapPerDeviation[at] + smear(seconds, gapMean[at]);
+            gap[at] = Noise.density(z) * gapPerDeviation[at] + Pass.smear(seconds, gapMean[at]);
         }
         gapTo = at;
         for (int i = gapReach.length; i < broadTo; i++) {
@@ -161,28 +150,5 @@ final class Densities {
     /** The probability that a gap is longer than this. */
     double gapBeyond(int which, double seconds) {
         return Noise.beyond((seconds - gapMean[which]) * gapPerDeviation[which]);
-    }
-
-    /**
-     * The weight of taking a flash for one that was not sent.
-     *
-     * @param gapSeconds the gap that it stands in
-     */
-    double ghost(double seconds, double gapSeconds) {
-        double most = GHOST_SHARE * automaton.shortestLight * channel.scale();
-        return seconds > most ? 0 : channel.ghost() * 2 * (1 - seconds / most) / most / Math.max(1e-3, gapSeconds);
-    }
-
-    /**
-     * How likely a recording is to begin so long before the first flash. Who begins to record just before it is rarer
-     * than who begins within a list.
-     */
-    static double lead(double seconds) {
-        return seconds < 0.13 ? 0.03 : seconds < 1 ? 0.5 : 0.06;
-    }
-
-    /** How likely a recording is to end so long after the last flash. */
-    static double tail(double seconds) {
-        return seconds < 1 ? 0.5 : 0.06;
     }
 }

@@ -32,7 +32,7 @@ final class FormatTrial {
         lookedAt = flashes.count > BEGINNING ? flashes.slice(0, BEGINNING) : flashes;
         for (CoarseClock.Fit clock : clocks) {
             Channel guess = Channel.firstGuess(clock.scale());
-            Pass pass = Pass.run(densities, lookedAt, guess, stock.take());
+            Pass pass = FreePass.run(densities, lookedAt, guess, stock.take());
             if (pass.logSum() > logEvidence) {
                 logEvidence = pass.logSum();
                 channel = guess;
@@ -59,7 +59,7 @@ final class FormatTrial {
         int runs = 0;
         do {
             channel = fitted;
-            replace(Pass.run(densities, flashes, channel, stock.take()));
+            replace(FreePass.run(densities, flashes, channel, stock.take()));
             fitted = ChannelFit.fitted(pass(), automaton, flashes, channel);
         } while (++runs < MOST_RUNS && !fitted.nearly(channel));
         logEvidence = pass().logSum() + prior(channel);

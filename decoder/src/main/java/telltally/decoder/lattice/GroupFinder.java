@@ -102,7 +102,7 @@ final class GroupFinder {
     private Found begun(Step step, int flash) {
         boolean midway = step.from() == Automaton.START && step.gap().kind() == GapKind.LEAD_CUT;
         startsMidway |= midway;
-        boolean partial = midway && (!model.grammar.begins[step.to()] || (flash == 0 && pass.cutAtStart()));
+        boolean partial = midway && (!model.grammar.begins[step.to()] || (flash == 0 && pass.flashes.cutAtStart));
         Found group = new Found(
                 model.grammar.kindOf[step.to()], flash, model.grammar.placeOf[step.to()], partial, step.repeat());
         groups.add(group);

@@ -172,6 +172,11 @@ final class Lattice {
         return most == 0 ? 0 : Math.max(-1000, Math.min(1000, Math.getExponent(most)));
     }
 
+    /** How many nodes there are so far: the number of the next one. */
+    int nodes() {
+        return nodes;
+    }
+
     int firstNode(int layer) {
         return layerStart[layer];
     }

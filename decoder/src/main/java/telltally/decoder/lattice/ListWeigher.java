@@ -114,7 +114,7 @@ final class ListWeigher {
         }
         tried++;
         SentList sent = new SentList(model, plan(codes.size()), codes);
-        Pass pass = Pass.run(new Densities(sent.automaton()), flashes, channel, stock.take());
+        Pass pass = RowPass.run(sent, flashes, channel, stock.take());
         double log = pass.logSum() + codes.size() * PER_CODE;
         for (String code : codes) {
             for (int place = 0; place < Math.max(1, model.places); place++) {

@@ -2,13 +2,9 @@ package telltally.decoder.lattice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.IdentityHashMap;
 import java.util.List;
-import telltally.decoder.lattice.Automaton.Ends;
 import telltally.decoder.lattice.Automaton.Gap;
-import telltally.decoder.lattice.Automaton.GapKind;
 import telltally.decoder.lattice.Automaton.Light;
-import telltally.decoder.lattice.Automaton.Step;
 import telltally.simulator.format.CodeShape.Sign;
 import telltally.simulator.format.FlashKind;
 import telltally.simulator.format.GroupKind;
@@ -18,7 +14,13 @@ import telltally.simulator.format.GroupKind;
  * recording begins and where it ends. The density of a recording, given the list, is one exact sum.
  */
 final class SentList {
-    private static final Gap AROUND_THE_END = Gap.fixed(3).cut(GapKind.LEAD_CUT);
+    /** A looping list is entered as often from its end as from anywhere else. */
+    private static final Gap AROUND_THE_END = Gap.fixed(3);
+    /** The share of recordings that end where a list does. */
+    static final double ENDING = 0.15;
+
+    private static final double BEGINNING = 0.6;
+    private static final double USUAL_LIGHT_SECONDS = 0.5;
 
     /** A group of the row; the column is the index in the list, -1 for what is no code of it. */
     record Slot(GroupKind kind, String digits, int column) {}
@@ -46,32 +48,75 @@ final class SentList {
     private final FormatModel model;
     private final FormatTimes times;
     private final Plan plan;
-    private final Automaton.Builder builder = new Automaton.Builder();
-    private int[] slotOf = new int[64];
+    /** The different lengths of the row. */
+    final List<Light> lights = new ArrayList<>();
+
+    final List<Gap> gaps = new ArrayList<>();
+    private int count;
+    private int[] lightAt = new int[64];
+    private int[] gapBefore = new int[64];
+    private int[] slotAt = new int[64];
+    private boolean[] mayEndAfter = new boolean[64];
+    private double lengthSeconds = 1;
     private final List<Slot> slots = new ArrayList<>();
-    private final List<Integer> listEnds = new ArrayList<>();
-    private final Automaton automaton;
-    private int last = Automaton.START;
 
     SentList(FormatModel model, Plan plan, List<String> codes) {
         this.model = model;
         this.times = model.times;
         this.plan = plan;
-        slotOf[Automaton.START] = -1;
-        slotOf[Automaton.END] = -1;
         List<List<Sign>> signs = new ArrayList<>();
         codes.forEach(code -> signs.add(model.format.shape().signs(code).orElseThrow()));
         row(codes, signs);
-        ends();
-        this.automaton = builder.build();
     }
 
-    Automaton automaton() {
-        return automaton;
+    /** How many flashes the row has. */
+    int count() {
+        return count;
     }
 
-    int slotOf(int node) {
-        return slotOf[node];
+    /** Which of the lights a flash of the row is. */
+    int light(int at) {
+        return lightAt[at];
+    }
+
+    /** Which of the gaps comes before a flash of the row. */
+    int gapBefore(int at) {
+        return gapBefore[at];
+    }
+
+    int slotOf(int at) {
+        return slotAt[at];
+    }
+
+    /** Whether nothing more need come after a flash of the row. */
+    boolean mayEndAfter(int at) {
+        return mayEndAfter[at];
+    }
+
+    boolean openStart() {
+        return plan.openStart();
+    }
+
+    boolean openEnd() {
+        return plan.openEnd();
+    }
+
+    /** The weight of a recording that begins before the row. */
+    double firstWeight() {
+        return plan.separatorBefore() ? 1 : BEGINNING;
+    }
+
+    /** The weight of a recording that begins in the gap before any one flash of the row. */
+    double entering() {
+        return FreeGrammar.MIDWAY / lengthSeconds;
+    }
+
+    double shortestLight() {
+        double shortest = Double.MAX_VALUE;
+        for (Light light : lights) {
+            shortest = Math.min(shortest, light.seconds());
+        }
+        return shortest;
     }
 
     Slot slot(int index) {
@@ -97,37 +142,57 @@ final class SentList {
                     sendings(GroupKind.CODE, codes.get(column), signs.get(column), column, before);
                     first = false;
                 }
-                listEnds.add(last);
+                listEnds();
             }
         }
         if (plan.framedLast()) {
             framing();
-            listEnds.add(last);
+            listEnds();
         }
         if (plan.separatorAfter()) {
             separator(times.aroundSeparator.orElseThrow());
-            listEnds.clear();
-            listEnds.add(last);
+            Arrays.fill(mayEndAfter, false);
+            listEnds();
         }
     }
 
-    private void flash(Light light, Gap before, boolean begins) {
-        int node = builder.node(light, true);
-        if (node == slotOf.length) {
-            slotOf = Arrays.copyOf(slotOf, 2 * node);
+    private void listEnds() {
+        if (count > 0) {
+            mayEndAfter[count - 1] = true;
         }
-        slotOf[node] = slots.size() - 1;
-        if (last != Automaton.START) {
-            builder.step(last, node, before, 1, begins ? Ends.GROUP : Ends.NOTHING, "", false);
+    }
+
+    private void flash(Light light, Gap before) {
+        if (count == lightAt.length) {
+            lightAt = Arrays.copyOf(lightAt, 2 * count);
+            gapBefore = Arrays.copyOf(gapBefore, 2 * count);
+            slotAt = Arrays.copyOf(slotAt, 2 * count);
+            mayEndAfter = Arrays.copyOf(mayEndAfter, 2 * count);
         }
-        last = node;
+        Gap gap = count == 0 ? AROUND_THE_END : before;
+        lightAt[count] = known(lights, light);
+        gapBefore[count] = known(gaps, gap);
+        slotAt[count] = slots.size() - 1;
+        lengthSeconds += count == 0 ? 0 : gap.seconds() + USUAL_LIGHT_SECONDS;
+        count++;
+    }
+
+    /** Its place among the different ones, of which there are few and each is one object. */
+    private static <T> int known(List<T> different, T one) {
+        for (int i = 0; i < different.size(); i++) {
+            if (different.get(i) == one) {
+                return i;
+            }
+        }
+        different.add(one);
+        return different.size() - 1;
     }
 
     private void separator(Gap before) {
         int flashes = model.format.sessions().orElseThrow().separatorFlashes();
         slots.add(new Slot(GroupKind.SEPARATOR, Integer.toString(flashes), -1));
         for (int i = 0; i < flashes; i++) {
-            flash(times.cylinderFlash.orElseThrow(), i == 0 ? before : times.within, i == 0);
+            flash(times.cylinderFlash.orElseThrow(), i == 0 ? before : times.within);
         }
     }
 
@@ -146,52 +211,16 @@ final class SentList {
         Gap gap = before;
         if (times.leadIn.isPresent()) {
             slots.add(new Slot(GroupKind.STEADY, "", -1));
-            flash(times.leadIn.get(), gap, true);
+            flash(times.leadIn.get(), gap);
             gap = times.afterLeadIn.orElseThrow();
         }
         slots.add(new Slot(kind, code, column));
-        boolean begins = true;
         for (Sign sign : signs) {
             for (FlashKind each : sign.flashes()) {
-                flash(times.light(each), gap, begins);
-                begins = false;
+                flash(times.light(each), gap);
                 gap = times.within;
             }
             gap = times.digits;
         }
-    }
-
-    private void ends() {
-        List<Step> row = List.copyOf(builder.steps());
-        int first = Automaton.END + 1;
-        double lengthSeconds = 1;
-        for (Step step : row) {
-            lengthSeconds += step.gap().seconds() + 0.5;
-        }
-        double entering = FreeGrammar.MIDWAY / lengthSeconds;
-        step(Automaton.START, first, Gap.LEAD, plan.separatorBefore() ? 1 : 0.6);
-        for (int end : listEnds) {
-            step(end, Automaton.END, Gap.TAIL, 0.15);
-        }
-        IdentityHashMap<Gap, Gap> begun = new IdentityHashMap<>();
-        IdentityHashMap<Gap, Gap> ended = new IdentityHashMap<>();
-        for (Step step : row) {
-            if (plan.openStart()) {
-                Gap rest = begun.computeIfAbsent(step.gap(), gap -> gap.cut(GapKind.LEAD_CUT));
-                step(Automaton.START, step.to(), rest, entering);
-            }
-            if (plan.openEnd()) {
-                Gap part = ended.computeIfAbsent(step.gap(), gap -> gap.cut(GapKind.TAIL_CUT));
-                step(step.from(), Automaton.END, part, FreeGrammar.EARLY);
-            }
-        }
-        if (plan.openStart()) {
-            // A looping list is entered as often from its end as from anywhere else.
-            step(Automaton.START, first, AROUND_THE_END, entering);
-        }
-    }
-
-    private void step(int from, int to, Gap gap, double weight) {
-        builder.step(from, to, gap, weight, Ends.NOTHING, "", false);
     }
 }
