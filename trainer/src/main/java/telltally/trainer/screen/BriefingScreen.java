@@ -79,7 +79,7 @@ public final class BriefingScreen implements Screen {
     /** A lesson may ask for something else than usual; none may bring back a lamp that the learner turned down. */
     private static Display begin(Display asked, Display agreed) {
         boolean turnedDown = agreed == Display.SOUNDER || agreed == Display.METER;
-        boolean alreadyHad = asked == Display.LAMP || asked == Display.LED && agreed == Display.LAMP_AND_SOUNDER;
+        boolean alreadyHad = asked == Display.LAMP || (asked == Display.LED && agreed == Display.LAMP_AND_SOUNDER);
         return turnedDown || alreadyHad ? agreed : asked;
     }
 
