@@ -18,12 +18,13 @@ import telltally.simulator.format.FormatReader;
 import telltally.simulator.recording.TruthJson;
 import telltally.simulator.recording.TruthReader;
 import telltally.simulator.scenario.ScenarioReader;
+import telltally.trainer.lesson.Translation;
 
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
         description = {
-            "Checks scenarios, flash formats, code lists, seed sets and truths.",
+            "Checks scenarios, flash formats, code lists, translations, seed sets and truths.",
             "Tells every problem with file, line, column and field; exit status 2 where there is one."
         })
 final class CheckCommand implements Callable<Integer> {
@@ -68,6 +69,7 @@ final class CheckCommand implements Callable<Integer> {
         checks.put(ScenarioReader.SCHEMA, scenarios::read);
         checks.put(FormatReader.SCHEMA, path -> FormatReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
         checks.put(CodeListReader.SCHEMA, path -> CodeListReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
+        checks.put(Translation.SCHEMA, path -> Translation.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
         checks.put(SeedSetReader.SCHEMA, SeedSetReader::read);
         checks.put(TruthJson.SCHEMA, path -> TruthReader.read(TextFile.read(path, TextFile.DOCUMENT_BYTES)));
         return checks;

@@ -13,6 +13,7 @@ import telltally.simulator.document.ProblemException;
 import telltally.simulator.scenario.Scenario;
 import telltally.simulator.scenario.ScenarioReader;
 import telltally.trainer.lesson.LessonShelf;
+import telltally.trainer.lesson.Translation;
 import telltally.trainer.text.Texts;
 
 @Command(
@@ -77,7 +78,7 @@ final class DrillCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ProblemException {
         Texts texts = Texts.in(Language.named(language).orElse(Locale.getDefault()));
-        LessonShelf shelf = LessonShelf.of(Optional.ofNullable(lessons));
+        LessonShelf shelf = Translation.into(texts.language()).of(LessonShelf.of(Optional.ofNullable(lessons)));
         Optional<Scenario> asked = lesson == null ? Optional.empty() : Optional.of(named(lesson, shelf));
         try (TerminalRecords records = learner == null ? TerminalRecords.none() : TerminalRecords.of(learner, data)) {
             new TerminalDrill(streams, texts, shelf, records, text).run(asked, seed);

@@ -27,7 +27,7 @@ public final class AdviceScreen implements Screen {
         this.trainer = trainer;
         this.course = course;
         this.choice = choice;
-        this.example = example(trainer.drillMaker(), choice);
+        this.example = example(trainer.library().drillMaker(), choice);
     }
 
     /** The one with the most kinds of group, and with a flash missed or a ghost if there may be one. */
@@ -60,6 +60,11 @@ public final class AdviceScreen implements Screen {
 
     public String advice() {
         return texts().of("drill.why-" + choice.skill().key());
+    }
+
+    /** How the codes of the example are numbered; empty where that is not what is learnt. */
+    public Optional<String> notes() {
+        return trainer.library().notes(example);
     }
 
     /** What is asked in the example; a drill may ask otherwise. */

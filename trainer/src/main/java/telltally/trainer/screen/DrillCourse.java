@@ -37,7 +37,7 @@ final class DrillCourse implements DrillScreen.Way {
     /** Asks for one drill. */
     Drill ask(Choice choice) {
         askedNanos = trainer.clockNanos().getAsLong();
-        return trainer.drillMaker().make(choice.skill(), choice.level(), choice.item(), trainer.nextSeed());
+        return trainer.library().drillMaker().make(choice.skill(), choice.level(), choice.item(), trainer.nextSeed());
     }
 
     @Override

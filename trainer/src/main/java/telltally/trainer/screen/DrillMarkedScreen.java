@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import telltally.simulator.format.SentGroup;
 import telltally.simulator.signal.Interval;
 import telltally.trainer.drill.Answered;
@@ -87,11 +88,14 @@ public final class DrillMarkedScreen implements Screen {
 
     private record Named(String name, String sentence) {}
 
-    /** What there is to know about the skill; said where something was wrong. */
-    public Optional<String> rule() {
-        return right()
-                ? Optional.empty()
-                : Optional.of(texts.of("drill.why-" + drill().skill().key()));
+    /** What there is to know about the skill, and how codes are numbered; said where something was wrong. */
+    public List<String> rules() {
+        if (right()) {
+            return List.of();
+        }
+        String rule = texts.of("drill.why-" + drill().skill().key());
+        return Stream.concat(Stream.of(rule), trainer.library().notes(drill()).stream())
+                .toList();
     }
 
     /** How far the taps were from the flashes; empty where nothing was tapped. */

@@ -90,7 +90,8 @@ public final class LearnersScreen implements Screen {
 
     /** Whoever wants nothing kept. */
     public void goOnAsGuest() {
-        trainer.begin(Practice.ofGuest(trainer.records().keeper(), trainer.facts()));
+        trainer.begin(
+                Practice.ofGuest(trainer.records().keeper(), trainer.library().facts()));
     }
 
     /** Choosing a learner deletes one, or no longer does. */
@@ -117,8 +118,11 @@ public final class LearnersScreen implements Screen {
                 .keeper()
                 .ask(
                         logbook -> History.of(logbook, learner),
-                        history -> ifStill(() -> trainer.begin(
-                                Practice.of(learner, trainer.records().keeper(), history, trainer.facts()))),
+                        history -> ifStill(() -> trainer.begin(Practice.of(
+                                learner,
+                                trainer.records().keeper(),
+                                history,
+                                trainer.library().facts()))),
                         this::tell);
     }
 

@@ -11,13 +11,11 @@ import telltally.trainer.lesson.LessonShelf.Entry;
 /** The choice of a lesson. */
 public final class LessonsScreen implements Screen {
     private final Trainer trainer;
-    private final LessonShelf shelf;
     private final Optional<String> message;
     private final int selected;
 
-    LessonsScreen(Trainer trainer, LessonShelf shelf, Optional<String> message, int selected) {
+    LessonsScreen(Trainer trainer, Optional<String> message, int selected) {
         this.trainer = trainer;
-        this.shelf = shelf;
         this.message = message;
         this.selected = selected;
     }
@@ -48,7 +46,7 @@ public final class LessonsScreen implements Screen {
     }
 
     public List<Item> items() {
-        return shelf.entries().stream().map(LessonsScreen::item).toList();
+        return entries().stream().map(LessonsScreen::item).toList();
     }
 
     /** The item to begin with. */
@@ -58,7 +56,7 @@ public final class LessonsScreen implements Screen {
 
     /** Opens a lesson; a broken file stays closed. */
     public void open(int index) {
-        if (index >= 0 && index < shelf.entries().size() && shelf.entries().get(index) instanceof Entry.Ready ready) {
+        if (index >= 0 && index < entries().size() && entries().get(index) instanceof Entry.Ready ready) {
             trainer.briefing(ready.scenario());
         }
     }
@@ -75,11 +73,17 @@ public final class LessonsScreen implements Screen {
     static int indexOf(LessonShelf shelf, Scenario scenario) {
         List<Entry> entries = shelf.entries();
         for (int i = 0; i < entries.size(); i++) {
-            if (entries.get(i) instanceof Entry.Ready ready && ready.scenario().equals(scenario)) {
+            if (entries.get(i) instanceof Entry.Ready ready
+                    && ready.scenario().id().equals(scenario.id())) {
                 return i;
             }
         }
         return -1;
+    }
+
+    /** Asked for anew each time: the learner may have chosen another language meanwhile. */
+    private List<Entry> entries() {
+        return trainer.library().lessons().entries();
     }
 
     private static Item item(Entry entry) {

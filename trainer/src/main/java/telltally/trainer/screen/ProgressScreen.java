@@ -24,7 +24,7 @@ public final class ProgressScreen implements Screen {
         this.trainer = trainer;
         this.practice = practice;
         this.history = practice.history();
-        this.confusions = history.confusions(trainer.drillMaker());
+        this.confusions = history.confusions(trainer.library().drillMaker());
         this.charts = new ProgressCharts(
                         trainer.texts(), history.days(trainer.records().zone().get()))
                 .all();

@@ -62,7 +62,7 @@ public final class SkillScreen implements Screen {
 
     /** What the skill can be practised on by itself; nothing where only chance decides. */
     public List<String> items() {
-        return trainer.drillMaker().items(skill, Level.FULL);
+        return trainer.library().drillMaker().items(skill, Level.FULL);
     }
 
     /** One of {@link #items}; empty for chance to decide. */

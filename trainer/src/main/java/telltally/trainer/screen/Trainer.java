@@ -1,6 +1,5 @@
 package telltally.trainer.screen;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
@@ -13,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import telltally.decoder.reading.Decoder;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
-import telltally.trainer.drill.DrillMaker;
 import telltally.trainer.drill.Level;
 import telltally.trainer.drill.Skill;
 import telltally.trainer.lesson.AnswerSheet;
@@ -44,26 +42,25 @@ public final class Trainer implements AutoCloseable {
             Decoder tapReader,
             Records records) {}
 
-    private final Supplier<LessonShelf> shelf;
     private final Surroundings surroundings;
     private final Optional<String> startLesson;
     private final ReadOnlyObjectWrapper<Screen> screen;
     private final ReadOnlyObjectWrapper<Settings> settings;
     private Texts texts;
+    private Library library;
     private Display agreed;
     private @Nullable Practice practice;
     private @Nullable Sound sound;
-    private @Nullable DrillMaker drillMaker;
 
     /**
      * @param shelf waits for the lessons where they are not read yet; asked from the notice on
      * @param startLesson the id of the lesson to begin with, once the notice has been read
      */
     public Trainer(Supplier<LessonShelf> shelf, Surroundings surroundings, Optional<String> startLesson) {
-        this.shelf = shelf;
         this.surroundings = surroundings;
         this.settings = new ReadOnlyObjectWrapper<>(surroundings.settings().load());
         this.texts = texts(settings());
+        this.library = new Library(shelf, texts.language());
         this.agreed = settings().shownBy();
         this.startLesson = startLesson;
         this.screen = new ReadOnlyObjectWrapper<>(new NoticeScreen(this, agreed));
@@ -107,11 +104,11 @@ public final class Trainer implements AutoCloseable {
 
     void agree(Display display) {
         agreed = display;
-        Optional<Scenario> first = startLesson.flatMap(id -> shelf.get().find(id));
+        Optional<Scenario> first = startLesson.flatMap(id -> library.lessons().find(id));
         if (first.isPresent()) {
             briefing(first.get());
         } else if (startLesson.isPresent()) {
-            show(new LessonsScreen(this, shelf.get(), startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
+            show(new LessonsScreen(this, startLesson.map(id -> texts.of("lessons.none-called", id)), 0));
         } else {
             learners();
         }
@@ -128,7 +125,7 @@ public final class Trainer implements AutoCloseable {
     private Practice practice() {
         Practice known = practice;
         if (known == null) {
-            known = Practice.ofGuest(records().keeper(), facts());
+            known = Practice.ofGuest(records().keeper(), library.facts());
             practice = known;
         }
         return known;
@@ -153,9 +150,9 @@ public final class Trainer implements AutoCloseable {
     }
 
     void lessons(Optional<Scenario> last) {
-        int index = last.map(scenario -> Math.max(0, LessonsScreen.indexOf(shelf.get(), scenario)))
+        int index = last.map(scenario -> Math.max(0, LessonsScreen.indexOf(library.lessons(), scenario)))
                 .orElse(0);
-        show(new LessonsScreen(this, shelf.get(), Optional.empty(), index));
+        show(new LessonsScreen(this, Optional.empty(), index));
     }
 
     void briefing(Scenario scenario) {
@@ -201,6 +198,7 @@ public final class Trainer implements AutoCloseable {
         surroundings.settings().save(chosen);
         agreed = chosen.shownBy() == settings().shownBy() ? agreed : chosen.shownBy();
         texts = texts(chosen);
+        library = library.in(texts.language());
         settings.set(chosen);
     }
 
@@ -226,19 +224,9 @@ public final class Trainer implements AutoCloseable {
         return surroundings.seeds().getAsLong();
     }
 
-    /** Made when the first drill is asked for: it reads the formats and code lists that ship. */
-    DrillMaker drillMaker() {
-        DrillMaker made = drillMaker;
-        if (made == null) {
-            made = DrillMaker.shipped();
-            drillMaker = made;
-        }
-        return made;
-    }
-
-    /** What codes mean is learnt code by code, in this order. */
-    List<String> facts() {
-        return drillMaker().items(Skill.CODE_MEANING, Level.FULL);
+    /** What there is to practise. */
+    Library library() {
+        return library;
     }
 
     /** What a skill is called. */

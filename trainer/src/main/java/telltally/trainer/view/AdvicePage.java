@@ -12,6 +12,7 @@ final class AdvicePage extends Page {
         super(screen.title());
         VBox advice = new VBox(Text.of(texts.of("home.about"), "small-label"), Text.of(screen.advice(), "reading"));
         advice.getStyleClass().addAll("panel", "task");
+        screen.notes().ifPresent(notes -> advice.getChildren().add(Text.of(notes, "quiet")));
         add(
                 advice,
                 Text.of(screen.task(), "task-line"),

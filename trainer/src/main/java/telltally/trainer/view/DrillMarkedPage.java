@@ -40,7 +40,7 @@ final class DrillMarkedPage extends Page {
             panel.getChildren().add(Text.of(mistake.name(), "section"));
             mistake.sentences().forEach(sentence -> panel.getChildren().add(Text.of(sentence, "reading")));
         });
-        screen.rule().ifPresent(rule -> panel.getChildren().add(Text.of(rule, "quiet")));
+        screen.rules().forEach(rule -> panel.getChildren().add(Text.of(rule, "quiet")));
         return panel;
     }
 }

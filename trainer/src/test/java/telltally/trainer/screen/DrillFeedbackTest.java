@@ -62,7 +62,7 @@ class DrillFeedbackTest {
             assertThat(mistake.name()).isEqualTo("Miscounted digit");
             assertThat(mistake.sentences()).singleElement().asString().contains(sent);
         });
-        assertThat(marked.rule()).isPresent();
+        assertThat(marked.rules()).hasSize(1);
     }
 
     @Test

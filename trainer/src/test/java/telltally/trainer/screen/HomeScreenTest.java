@@ -81,6 +81,16 @@ class HomeScreenTest {
         assertThat(run.at(AdviceScreen.class).answer().orElseThrow()).startsWith("The answer here: After group");
     }
 
+    @Test
+    void how_codes_are_numbered_is_told_where_their_meaning_is_learnt_and_where_it_was_not_known() {
+        mira().open(Skill.CODE_MEANING);
+        run.at(SkillScreen.class).begin();
+        assertThat(run.at(AdviceScreen.class).notes().orElseThrow()).contains("The numbering is our own");
+        run.at(AdviceScreen.class).start();
+        run.at(DrillScreen.class).answer();
+        assertThat(run.at(DrillMarkedScreen.class).rules()).hasSize(2);
+    }
+
     private List<Timeline.Look> exampleOf(Skill skill) {
         PracticeRun other = PracticeRun.usual();
         other.at(NoticeScreen.class).goOn();

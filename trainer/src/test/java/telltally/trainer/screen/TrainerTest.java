@@ -3,12 +3,14 @@ package telltally.trainer.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import telltally.simulator.format.Message;
 import telltally.simulator.format.Segment;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
+import telltally.trainer.lesson.LessonShelf;
 import telltally.trainer.lesson.SampleLessons;
 import telltally.trainer.screen.MarkingScreen.Line;
 
@@ -169,6 +171,21 @@ class TrainerTest {
         needle.lessons().open(0);
 
         assertThat(needle.at(BriefingScreen.class).shownByProperty().get()).isEqualTo(Display.METER);
+    }
+
+    @Test
+    void lessons_are_told_in_the_language_that_is_chosen_as_soon_as_it_is() {
+        PracticeRun shipped = new PracticeRun(LessonShelf.of(Optional.empty()), Optional.empty());
+        shipped.at(NoticeScreen.class).goOn();
+        LessonsScreen lessons = shipped.lessons();
+        assertThat(lessons.items().get(0).title()).isEqualTo("A cold morning: one count");
+        shipped.trainer.change(shipped.trainer.settings().withLanguage(Optional.of(Locale.GERMAN)));
+
+        assertThat(lessons.items().get(0).title()).isEqualTo("Ein kalter Morgen: eine Zahl");
+        lessons.open(9);
+        assertThat(shipped.at(BriefingScreen.class).task()).startsWith("Schreib die aktuellen");
+        shipped.at(BriefingScreen.class).back();
+        assertThat(shipped.at(LessonsScreen.class).selected()).isEqualTo(9);
     }
 
     @Test
