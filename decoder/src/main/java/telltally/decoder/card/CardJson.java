@@ -96,9 +96,9 @@ public final class CardJson {
             json.writeNumber(Decimals.share(right, all, PLACES));
         }
         json.writeName("low");
-        json.writeNumber(Decimals.fixed(interval.low(), PLACES));
+        json.writeNumber(Decimals.down(interval.low(), PLACES));
         json.writeName("high");
-        json.writeNumber(Decimals.fixed(interval.high(), PLACES));
+        json.writeNumber(Decimals.up(interval.high(), PLACES));
         json.writeEndObject();
     }
 

@@ -30,7 +30,7 @@ final class Shares {
             return NONE;
         }
         WilsonInterval between = WilsonInterval.of(right, all);
-        return Decimals.percent(between.low()) + " to " + Decimals.percent(between.high());
+        return Decimals.down(100 * between.low(), 1) + " to " + Decimals.up(100 * between.high(), 1);
     }
 
     static String lists(Optional<Counts> counts) {

@@ -24,9 +24,14 @@ public final class Decimals {
         return (overrated ? times.divide(BigDecimal.valueOf(all), places, RoundingMode.DOWN) : rounded).toPlainString();
     }
 
-    /** 0 to 1 in percent, such as {@code 99.2}. */
-    public static String percent(double share) {
-        return new BigDecimal(share * 100).setScale(1, RoundingMode.HALF_EVEN).toPlainString();
+    /** The lower end of an interval, rounded outwards, so that it excludes nothing that the interval holds. */
+    public static String down(double value, int places) {
+        return new BigDecimal(value).setScale(places, RoundingMode.FLOOR).toPlainString();
+    }
+
+    /** The upper end of an interval, rounded outwards. */
+    public static String up(double value, int places) {
+        return new BigDecimal(value).setScale(places, RoundingMode.CEILING).toPlainString();
     }
 
     public static String fixed(double value, int places) {

@@ -16,6 +16,14 @@ class DecimalsTest {
     }
 
     @Test
+    void the_ends_of_an_interval_are_rounded_outwards() {
+        assertThat(Decimals.down(99.96, 1)).isEqualTo("99.9");
+        assertThat(Decimals.up(99.91, 1)).isEqualTo("100.0");
+        assertThat(Decimals.down(0.25, 2)).isEqualTo("0.25");
+        assertThat(Decimals.up(0.25, 2)).isEqualTo("0.25");
+    }
+
+    @Test
     void large_numbers_have_commas() {
         assertThat(Decimals.grouped(7)).isEqualTo("7");
         assertThat(Decimals.grouped(123)).isEqualTo("123");
