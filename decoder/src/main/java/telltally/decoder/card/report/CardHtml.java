@@ -4,24 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import telltally.decoder.card.Calibration;
 import telltally.decoder.card.CardJson;
 import telltally.decoder.card.Counts;
-import telltally.decoder.card.FormatCard;
-import telltally.decoder.card.LineCard;
 import telltally.decoder.card.ScoreCard;
-import telltally.decoder.card.SetCard;
 import telltally.decoder.card.Tally;
 import telltally.decoder.card.compare.Comparison;
-import telltally.decoder.card.compare.Comparison.Row;
-import telltally.decoder.card.compare.Comparison.Verdict;
 import telltally.decoder.card.run.ReadingTimes;
 import telltally.decoder.card.statistics.Decimals;
 import telltally.decoder.score.Line;
@@ -34,8 +24,6 @@ import telltally.decoder.score.Outcome.Failure;
 public final class CardHtml {
     private static final int WORST_SHOWN = 30;
     private static final int WORST_OF_A_SET = 3;
-    private static final List<String> FIGURES =
-            List.of("sessions", "lists right", "95 % between", "plain", "told", "codes wrong", "lost", "invented");
 
     private final ScoreCard card;
     private final HtmlText page = new HtmlText();
@@ -53,13 +41,11 @@ public final class CardHtml {
         html.head();
         html.summary(times);
         html.verdict();
-        comparison.ifPresent(html::comparison);
-        html.curves();
-        html.sets();
-        html.formats();
-        html.confusion();
+        comparison.ifPresent(each -> ComparisonHtml.write(html.page, each));
+        CurvesHtml.write(html.page, card);
+        BreakdownHtml.write(html.page, card);
         html.failures();
-        html.calibration();
+        CalibrationHtml.write(html.page, card);
         html.worst();
         return html.page.markup("</main>\n</body>\n</html>\n").toString();
     }
@@ -131,123 +117,6 @@ public final class CardHtml {
         page.markup("</ul>\n");
     }
 
-    private void comparison(Comparison comparison) {
-        page.element("h2", "Against the older card of " + comparison.beforeDecoder());
-        page.element("p", "In short: " + ComparisonText.verdict(comparison));
-        List<String> heads =
-                List.of("seed set", "line", "", "cases", "right before", "now", "gained", "lost", "chance");
-        page.tableHead(
-                "Only rows with a change; chance by McNemar's exact test, corrected after Holm for the rows", 3, heads);
-        for (Row row : comparison.rows()) {
-            if (row.gained() + row.lost() > 0) {
-                page.row(
-                        3,
-                        List.of(
-                                row.set(),
-                                row.line().key(),
-                                row.verdict() == Verdict.SAME ? "" : CardJson.word(row.verdict()),
-                                Decimals.grouped(row.cases()),
-                                Decimals.grouped(row.beforeRight()),
-                                Decimals.grouped(row.nowRight()),
-                                Decimals.grouped(row.gained()),
-                                Decimals.grouped(row.lost()),
-                                Decimals.chance(row.corrected())));
-            }
-        }
-        page.tableEnd();
-        comparison.leftOut().forEach(each -> page.element("p", "Not compared: " + each));
-    }
-
-    private void curves() {
-        List<Curve> curves = Curve.of(card);
-        if (curves.isEmpty()) {
-            return;
-        }
-        page.element("h2", "Accuracy against noise");
-        page.markup("<p>Whole lists right. <span class=\"key decoder\">full line, dots</span> ")
-                .words(card.decoder() + ", bars: 95 % interval; ")
-                .markup("<span class=\"key plain\">dashed</span> the plain decoder;"
-                        + " <span class=\"key told\">dotted</span> the lattice that was told the format.</p>\n");
-        page.markup("<div class=\"curves\">\n");
-        for (Curve curve : curves) {
-            page.markup("<figure>\n" + CurveSvg.text(curve) + "<details><summary>The numbers</summary>\n");
-            List<String> heads = List.of(curve.unit(), "lists", "right", "95 % between", "plain", "told");
-            page.tableHead(curve.family() + ", " + curve.line().key(), 1, heads);
-            for (Curve.Point point : curve.points()) {
-                Counts counts = point.decoder();
-                page.row(
-                        1,
-                        List.of(
-                                CurveSvg.strength(point),
-                                Decimals.grouped(counts.lists()),
-                                Shares.percent(counts.listsRight(), counts.lists()),
-                                Shares.interval(counts.listsRight(), counts.lists()),
-                                Shares.lists(point.plain()),
-                                Shares.lists(point.told())));
-            }
-            page.tableEnd().markup("</details>\n</figure>\n");
-        }
-        page.markup("</div>\n");
-    }
-
-    private void sets() {
-        page.element("h2", "By seed set");
-        List<String> heads = new ArrayList<>(List.of("seed set", "line", "channel", ""));
-        heads.addAll(FIGURES);
-        page.tableHead("Whole lists right in percent; plain and told read the same sessions", 4, heads);
-        for (SetCard set : card.sets()) {
-            for (LineCard line : set.lines()) {
-                boolean below = card.part().whole() && !set.shortfalls(line).isEmpty();
-                List<String> cells = new ArrayList<>(List.of(
-                        set.title().id(), line.line().key(), Shares.channel(set), below ? "below its floor" : ""));
-                cells.addAll(Shares.figures(line.decoder().counts(), line.plain(), line.told()));
-                page.row(4, cells);
-            }
-        }
-        page.tableEnd();
-    }
-
-    private void formats() {
-        page.element("h2", "By format");
-        grouped(
-                "format",
-                "Whole lists right in percent; (nothing): sessions in which there was nothing to be read",
-                Shares.byFormat(card));
-        page.element("h2", "By impairment");
-        grouped("impairment", "Whole lists right in percent, in whatever strength", Shares.byChannel(card));
-    }
-
-    private void grouped(String head, String caption, Map<String, Map<Line, FormatCard>> groups) {
-        List<String> heads = new ArrayList<>(List.of(head, "line"));
-        heads.addAll(FIGURES);
-        page.tableHead(caption, 2, heads);
-        groups.forEach((name, lines) -> lines.forEach((line, sum) -> {
-            List<String> cells = new ArrayList<>(List.of(name, line.key()));
-            cells.addAll(Shares.figures(sum.decoder().counts(), sum.plain(), sum.told()));
-            page.row(2, cells);
-        }));
-        page.tableEnd();
-    }
-
-    private void confusion() {
-        page.element("h2", "What was taken for what");
-        List<FormatCard> rows = Shares.byFormat(card).values().stream()
-                .map(lines -> lines.values().stream().reduce(FormatCard::plus).orElseThrow())
-                .toList();
-        SortedSet<String> columns = new TreeSet<>();
-        rows.forEach(row -> columns.addAll(row.decoder().readAs().keySet()));
-        List<String> heads = new ArrayList<>(List.of("sent in"));
-        heads.addAll(columns);
-        page.tableHead("Sessions by the format they were sent in and the one they were taken for", 1, heads);
-        for (FormatCard row : rows) {
-            SortedMap<String, Long> readAs = row.decoder().readAs();
-            List<String> cells = new ArrayList<>(List.of(row.format()));
-            columns.forEach(each -> cells.add(readAs.containsKey(each) ? Decimals.grouped(readAs.get(each)) : ""));
-            page.row(1, cells);
-        }
-        page.tableEnd();
-    }
-
     private void failures() {
         Tally all = Shares.everything(card);
         if (all.failures().isEmpty()) {
@@ -257,32 +126,6 @@ public final class CardHtml {
         page.tableHead("Sessions without an answer that could be understood", 1, List.of("kind", "sessions"));
         for (Map.Entry<Failure, Long> each : all.failures().entrySet()) {
             page.row(1, List.of(CardJson.word(each.getKey()).replace('-', ' '), Decimals.grouped(each.getValue())));
-        }
-        page.tableEnd();
-    }
-
-    private void calibration() {
-        Calibration all = Shares.everything(card).calibration();
-        if (all.codes() == 0) {
-            return;
-        }
-        page.element("h2", "Can its probabilities be trusted?");
-        page.element(
-                "p",
-                "Of the codes that were given about this probability, how many were right. Expected calibration error "
-                        + all.expectedError().orElseThrow().toPlainString() + ".");
-        page.markup("<figure class=\"square\">\n" + CalibrationSvg.text(all) + "</figure>\n");
-        page.tableHead("In percent", 0, List.of("claimed", "right", "95 % between", "codes"));
-        for (Calibration.Bin bin : all.bins()) {
-            if (bin.codes() > 0) {
-                page.row(
-                        0,
-                        List.of(
-                                Shares.percent(bin.millionths(), bin.codes() * Calibration.MILLION),
-                                Shares.percent(bin.right(), bin.codes()),
-                                Shares.interval(bin.right(), bin.codes()),
-                                Decimals.grouped(bin.codes())));
-            }
         }
         page.tableEnd();
     }
