@@ -2,8 +2,12 @@ package telltally.trainer.command;
 
 import java.util.function.LongSupplier;
 import telltally.decoder.card.run.ScoreRun;
+import telltally.decoder.score.Outcome;
 
-/** How far a run has come, in one line that is written over; a few times a second, whatever the number of sessions. */
+/**
+ * How far a run has come, in one line that is written over; a few times a second, whatever the number of sessions, and
+ * only where it is seen at once.
+ */
 final class ScoreProgress implements ScoreRun.Progress {
     private static final long PAUSE_NANOS = 200_000_000;
 
@@ -22,8 +26,17 @@ final class ScoreProgress implements ScoreRun.Progress {
     }
 
     @Override
+    public void givenUp(String decoder, Outcome.Failed why) {
+        streams.error(decoder + " failed every session that was tried first, and is not asked again; the last: "
+                + why.detail());
+    }
+
+    @Override
     public void sessions(long done, long all) {
         long now = clock.getAsLong();
+        if (!streams.progressSeen()) {
+            return;
+        }
         if (now - written < PAUSE_NANOS && done < all) {
             return;
         }
@@ -36,6 +49,9 @@ final class ScoreProgress implements ScoreRun.Progress {
 
     /** Takes the line away again. */
     void end() {
+        if (!streams.progressSeen()) {
+            return;
+        }
         over("");
         streams.err().print('\r');
         streams.err().flush();

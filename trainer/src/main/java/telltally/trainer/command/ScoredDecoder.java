@@ -1,6 +1,7 @@
 package telltally.trainer.command;
 
 import telltally.decoder.outside.InstalledDecoders;
+import telltally.decoder.outside.Limits;
 import telltally.decoder.outside.OutsideDecoder;
 import telltally.decoder.score.Entrant;
 import telltally.simulator.document.Problem;
@@ -22,8 +23,8 @@ final class ScoredDecoder {
     }
 
     /** A program that cannot be spoken to is scored all the same, as one that never answers; its user is told why. */
-    static Entrant program(String command, Streams streams) {
-        OutsideDecoder decoder = OutsideDecoder.command(command);
+    static Entrant program(String command, Limits limits, Streams streams) {
+        OutsideDecoder decoder = OutsideDecoder.command(command).within(limits);
         decoder.refusal().ifPresent(why -> streams.error("--run: " + why.detail()));
         return decoder;
     }

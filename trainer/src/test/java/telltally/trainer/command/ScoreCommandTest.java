@@ -75,7 +75,11 @@ class ScoreCommandTest {
     void a_decoder_below_its_floor_exits_with_1_and_says_where() {
         CommandRun run = CommandRun.of("score", "--run", "exit 1", "--alone", "--threads", "1", "--seeds", CLEAN);
         assertThat(run.status()).isEqualTo(1);
-        assertThat(run.err()).startsWith("--run: ");
+        assertThat(run.errorLines())
+                .containsExactly(
+                        "--run: ended with status 1",
+                        "outside failed every session that was tried first, and is not asked again; the last: "
+                                + "ended with status 1");
         assertThat(run.out())
                 .contains("Falls short:\n  messages-clean, lamp: 0 of ")
                 .contains("No answer, or none that could be understood:\n")
@@ -94,6 +98,15 @@ class ScoreCommandTest {
         assertThat(run.out())
                 .contains("messages-clean: block 1, seeds ")
                 .contains("generated output changed: raise the generator version or undo");
+    }
+
+    @Test
+    void a_program_that_hangs_costs_no_more_patience_than_it_is_given() {
+        CommandRun run =
+                CommandRun.of("score", "--run", "sleep 1000", "--patience", "0.2", "--alone", "--seeds", CLEAN);
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.err()).startsWith("--run: no answer within 200 ms\n");
+        assertThat(run.out()).containsPattern("hung +800").contains("--run 'sleep 1000' --patience 0.2 --seeds");
     }
 
     @Nested
@@ -243,6 +256,11 @@ class ScoreCommandTest {
             refused("--seed: needs exactly one --set", "score", "--seed", "3");
             refused("--lesson: is missing; expected one of", "score", "--set", "lessons", "--seed", "3");
             refused("no such file", "score", "--seeds", file("nowhere.json"));
+            refused("--patience: is for the program of --run", "score", "--patience", "1");
+            refused("--patience: is 0.0; expected 0.1 to 3600", "score", "--run", "x", "--patience", "0");
+            refused("--patience: is NaN; expected 0.1 to 3600", "score", "--run", "x", "--patience", "NaN");
+            refused("nowhere/a.html: cannot be written", "score", "--html", file("nowhere/a.html"));
+            refused(": cannot be written; expected a file", "score", "--save", folder.toString());
             refused("holds no seed set", "score", "--seeds", folder.toString());
         }
 

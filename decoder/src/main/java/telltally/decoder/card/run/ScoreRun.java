@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -20,6 +21,7 @@ import telltally.decoder.card.ScoreCard;
 import telltally.decoder.card.SetCard;
 import telltally.decoder.score.Entrant;
 import telltally.decoder.score.Line;
+import telltally.decoder.score.Outcome;
 import telltally.decoder.score.SeedSet;
 import telltally.simulator.Simulation;
 import telltally.simulator.channel.ChannelRecipe;
@@ -49,6 +51,9 @@ public final class ScoreRun {
         Progress NONE = (done, all) -> {};
 
         void sessions(long done, long all);
+
+        /** The decoder failed all sessions that were tried beforehand, and is not asked for any more. */
+        default void givenUp(String decoder, Outcome.Failed why) {}
     }
 
     /** What came of a run; the times are not part of the card. */
@@ -60,8 +65,10 @@ public final class ScoreRun {
     private ScoreRun(RunOrder order, Entrant entrant, Progress progress) {
         this.order = order;
         this.told = order.toldFormat() || entrant.traits().wantsFormat();
-        this.entrant = new Trial(order, told, formats).passedBy(entrant);
         this.progress = progress;
+        Optional<Outcome.Failed> failure = new Trial(order, told, formats).failureOf(entrant);
+        failure.ifPresent(why -> progress.givenUp(entrant.id(), why));
+        this.entrant = failure.<Entrant>map(why -> new GivenUp(entrant, why)).orElse(entrant);
         long blocks = 0;
         long cases = 0; // on every line that is listened to
         for (SeedSet set : order.sets()) {

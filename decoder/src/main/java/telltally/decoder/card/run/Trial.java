@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import telltally.decoder.reading.Reading;
 import telltally.decoder.reading.WarningKind;
 import telltally.decoder.score.Entrant;
-import telltally.decoder.score.FailingReader;
 import telltally.decoder.score.Line;
 import telltally.decoder.score.Outcome;
 import telltally.decoder.score.SeedCase;
@@ -39,39 +38,21 @@ final class Trial {
 
     private record Session(PulseTrain train, List<FlashFormat> candidates) {}
 
-    /** A decoder that is not asked any more. */
-    private record GivenUp(Entrant entrant, Outcome.Failed why) implements Entrant {
-        @Override
-        public String id() {
-            return entrant.id();
-        }
-
-        @Override
-        public Traits traits() {
-            return entrant.traits();
-        }
-
-        @Override
-        public Reader open() {
-            return new FailingReader(why);
-        }
-    }
-
-    /** The decoder as it is to be run: itself, or one that fails every session as it did the last of those tried. */
-    Entrant passedBy(Entrant entrant) {
+    /** What became of the last of them, where the decoder failed them all. */
+    Optional<Outcome.Failed> failureOf(Entrant entrant) {
         int failures = 0;
         for (Session each : (Iterable<Session>) sessions()::iterator) {
             Outcome outcome = outcome(entrant, each);
             if (outcome instanceof Outcome.Failed failed) {
                 failures++;
                 if (failures == FAILURES) {
-                    return new GivenUp(entrant, failed);
+                    return Optional.of(failed);
                 }
             } else if (!isUnreadable(((Outcome.Read) outcome).reading())) {
-                return entrant;
+                return Optional.empty();
             }
         }
-        return entrant;
+        return Optional.empty();
     }
 
     private static Outcome outcome(Entrant entrant, Session session) {
