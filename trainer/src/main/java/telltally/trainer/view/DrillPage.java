@@ -110,7 +110,7 @@ final class DrillPage extends Page {
         sheet.openProperty().addListener(change -> tell.run());
         screen.meansProperty().addListener((property, before, after) -> {
             tell.run();
-            Platform.runLater(after == Means.TAPPED ? pad::focusKey : paper::focusActive);
+            Platform.runLater(this::focusFirst);
         });
         tell.run();
         add(waits, pad, place);
@@ -122,7 +122,9 @@ final class DrillPage extends Page {
                     "drill.means-",
                     texts));
         }
-        first = () -> sheet.openProperty().get() ? paper.active() : waits;
+        first = () -> sheet.openProperty().get()
+                ? paper.active()
+                : screen.meansProperty().get() == Means.TAPPED ? pad.key() : waits;
     }
 
     private static String waitsKey(Means means) {

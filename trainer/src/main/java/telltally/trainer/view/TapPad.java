@@ -2,6 +2,7 @@ package telltally.trainer.view;
 
 import javafx.css.PseudoClass;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
@@ -47,7 +48,7 @@ final class TapPad extends FlowPane {
         getChildren().addAll(key, read);
     }
 
-    void focusKey() {
-        key.requestFocus();
+    Node key() {
+        return key;
     }
 }

@@ -123,6 +123,21 @@ class DrillWindowTest {
     }
 
     @Test
+    void whoever_paused_goes_on_tapping_with_the_keyboard_where_it_was() {
+        Drill drill = MAKER.make(Skill.HOLD_TWO_DIGITS, new Level(4), 3);
+        try (OpenWindow window = new OpenWindow(NO_LESSONS, 1)) {
+            window.open(drill, Display.LAMP);
+            Toolkit.run(() -> ((DrillScreen) window.now()).meansProperty().set(Means.TAPPED));
+            window.pass(1);
+            window.pressWithAlt(KeyCode.P);
+            window.pressWithAlt(KeyCode.G);
+            window.hold(KeyCode.SPACE, true);
+            assertThat(window.screen(DrillScreen.class).tappingProperty().get()).isTrue();
+            window.hold(KeyCode.SPACE, false);
+        }
+    }
+
+    @Test
     void nothing_is_cut_off_or_mute_on_any_drill_in_either_language_with_text_of_any_size() {
         List<String> complaints = new ArrayList<>();
         Settings usual = Settings.usual();
@@ -203,5 +218,6 @@ class DrillWindowTest {
         String page = skill + " " + Toolkit.fx(() -> window.now().getClass().getSimpleName());
         Toolkit.fx(() -> Looks.cutOff(scene)).forEach(text -> complaints.add(page + " " + text));
         Toolkit.fx(() -> Looks.mute(scene)).forEach(text -> complaints.add(page + " mute: " + text));
+        Toolkit.fx(() -> Looks.sharedLetters(scene)).forEach(text -> complaints.add(page + " Alt and " + text));
     }
 }

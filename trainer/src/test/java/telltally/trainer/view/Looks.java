@@ -1,12 +1,15 @@
 package telltally.trainer.view;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
 
@@ -39,6 +42,23 @@ final class Looks {
                 .filter(Node::isFocusTraversable)
                 .filter(node -> spoken(node).isBlank())
                 .map(Node::toString)
+                .toList();
+    }
+
+    /** Letters that several things at once would answer to, with Alt. */
+    static List<String> sharedLetters(Scene scene) {
+        List<String> letters = all(scene.getRoot()).stream()
+                .filter(ButtonBase.class::isInstance)
+                .map(ButtonBase.class::cast)
+                .filter(button -> button.isVisible() && button.isMnemonicParsing())
+                .map(button -> button.getText())
+                .filter(text -> text.contains("_"))
+                .map(text -> text.substring(text.indexOf('_') + 1, text.indexOf('_') + 2)
+                        .toLowerCase(Locale.ROOT))
+                .toList();
+        return letters.stream()
+                .filter(letter -> Collections.frequency(letters, letter) > 1)
+                .distinct()
                 .toList();
     }
 

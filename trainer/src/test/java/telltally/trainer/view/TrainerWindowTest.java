@@ -472,6 +472,7 @@ class TrainerWindowTest {
         String page = window.screen().getClass().getSimpleName();
         Toolkit.fx(() -> Looks.cutOff(scene)).forEach(text -> complaints.add(page + " " + text));
         Toolkit.fx(() -> Looks.mute(scene)).forEach(text -> complaints.add(page + " mute: " + text));
+        Toolkit.fx(() -> Looks.sharedLetters(scene)).forEach(text -> complaints.add(page + " Alt and " + text));
     }
 
     private static <T extends Node> List<T> found(OpenWindow window, Class<T> type) {
