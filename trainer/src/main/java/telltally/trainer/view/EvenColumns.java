@@ -2,7 +2,6 @@ package telltally.trainer.view;
 
 import java.util.List;
 import javafx.geometry.Orientation;
-import javafx.scene.Node;
 import javafx.scene.layout.Region;
 
 /** Columns of one width that share a row as far as there is room, and take further rows where there is not. */
@@ -31,22 +30,34 @@ final class EvenColumns extends Region {
 
     @Override
     protected double computePrefHeight(double width) {
-        int inRow = inRow(width < 0 ? getWidth() : width);
-        int rows = (getChildren().size() + inRow - 1) / inRow;
-        return rows * tallest() + (rows - 1) * gapPx;
+        double across = width < 0 ? getWidth() : width;
+        int rows = (getChildren().size() + inRow(across) - 1) / inRow(across);
+        double tall = (rows - 1) * gapPx;
+        for (int row = 0; row < rows; row++) {
+            tall += tallest(row, across);
+        }
+        return tall;
     }
 
     @Override
     protected void layoutChildren() {
-        List<Node> columns = getManagedChildren();
         int inRow = inRow(getWidth());
-        double each = (getWidth() - (inRow - 1) * gapPx) / inRow;
-        double tall = tallest();
-        for (int i = 0; i < columns.size(); i++) {
+        double each = each(getWidth());
+        double top = 0;
+        for (int i = 0; i < getChildren().size(); i++) {
             int row = i / inRow;
-            int place = i % inRow;
-            columns.get(i).resizeRelocate(place * (each + gapPx), row * (tall + gapPx), each, tall);
+            double tall = tallest(row, getWidth());
+            getChildren().get(i).resizeRelocate(i % inRow * (each + gapPx), top, each, tall);
+            if (i % inRow == inRow - 1) {
+                top += tall + gapPx;
+            }
         }
+    }
+
+    /** How wide each column is. */
+    private double each(double across) {
+        int inRow = inRow(across);
+        return (across - (inRow - 1) * gapPx) / inRow;
     }
 
     private int inRow(double across) {
@@ -68,9 +79,13 @@ final class EvenColumns extends Region {
                 .orElse(0);
     }
 
-    private double tallest() {
+    /** Of one row; what wraps is taller the narrower it is. */
+    private double tallest(int row, double across) {
+        int inRow = inRow(across);
         return getChildren().stream()
-                .mapToDouble(column -> column.prefHeight(-1))
+                .skip((long) row * inRow)
+                .limit(inRow)
+                .mapToDouble(column -> column.prefHeight(each(across)))
                 .max()
                 .orElse(0);
     }
