@@ -81,6 +81,10 @@ public final class DrillScreen implements Screen {
         if (agreed == Display.SOUNDER) {
             return Display.SOUNDER;
         }
+        // Whoever took the needle did so that nothing flashes.
+        if (agreed == Display.METER) {
+            return drill.display() == Display.SOUNDER ? Display.SOUNDER : Display.METER;
+        }
         // Only a bulb is dim on a weak battery; a diode is not computed to be.
         boolean bulb = drill.skill() == Skill.DIM_LAMP;
         return drill.display() == Display.LAMP && !bulb ? agreed : drill.display();

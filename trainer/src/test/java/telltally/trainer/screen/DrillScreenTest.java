@@ -191,6 +191,14 @@ class DrillScreenTest {
         assertThat(screen.askedProperty().get()).isEmpty();
     }
 
+    @ParameterizedTest
+    @EnumSource(Skill.class)
+    void nothing_flashes_for_whoever_turned_the_lamp_down(Skill skill) {
+        Drill drill = DrillRun.drill(skill, 10, 8);
+        assertThat(DrillScreen.shownBy(drill, Display.METER)).isIn(Display.METER, Display.SOUNDER);
+        assertThat(DrillScreen.shownBy(drill, Display.SOUNDER)).isEqualTo(Display.SOUNDER);
+    }
+
     @Test
     void whoever_turned_the_lamp_down_hears_every_drill_and_others_see_what_the_drill_asks_for() {
         Drill needle = DrillRun.drill(Skill.NEEDLE, 5, 8);
