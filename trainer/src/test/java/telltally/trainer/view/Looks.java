@@ -17,7 +17,7 @@ import javafx.scene.text.Text;
 final class Looks {
     private Looks() {}
 
-    /** Texts that end in dots, or reach beyond the window at its sides. */
+    /** Texts that end in dots, reach beyond the window at its sides, or stand out of a row that can be pressed. */
     static List<String> cutOff(Scene scene) {
         List<String> found = new ArrayList<>();
         for (Node node : all(scene.getRoot())) {
@@ -31,6 +31,11 @@ final class Looks {
                 if (!shown(labeled).equals(labeled.getText().replace("_", ""))) {
                     found.add("cut: " + labeled.getText() + " shows " + shown(labeled));
                 }
+            }
+        }
+        for (RowButton row : find(scene, RowButton.class)) {
+            if (row.prefHeight(row.getWidth()) > row.getHeight() + 1) {
+                found.add("stands out of its row: " + row.getAccessibleText());
             }
         }
         return found;
