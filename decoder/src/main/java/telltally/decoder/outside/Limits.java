@@ -22,9 +22,9 @@ public record Limits(Duration start, Duration session, int lineBytes, int unread
         }
     }
 
-    /** Ten seconds to start and for each answer, a mebibyte of output, five failures in a row, ten hangs. */
+    /** Ten seconds to start and for each answer, a mebibyte of output, twenty failures in a row, ten hangs. */
     public static Limits usual() {
-        return new Limits(Duration.ofSeconds(10), Duration.ofSeconds(10), 1 << 20, 1 << 20, 5, 10);
+        return new Limits(Duration.ofSeconds(10), Duration.ofSeconds(10), 1 << 20, 1 << 20, 20, 10);
     }
 
     public Limits withTimes(Duration newStart, Duration newSession) {

@@ -4,6 +4,7 @@ import telltally.decoder.outside.InstalledDecoders;
 import telltally.decoder.outside.Limits;
 import telltally.decoder.outside.OutsideDecoder;
 import telltally.decoder.score.Entrant;
+import telltally.decoder.score.Outcome;
 import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 
@@ -25,7 +26,12 @@ final class ScoredDecoder {
     /** A program that cannot be spoken to is scored all the same, as one that never answers; its user is told why. */
     static Entrant program(String command, Limits limits, Streams streams) {
         OutsideDecoder decoder = OutsideDecoder.command(command).within(limits);
-        decoder.refusal().ifPresent(why -> streams.error("--run: " + why.detail()));
+        decoder.refusal().ifPresent(why -> streams.error("--run: " + why.detail() + hint(why.failure())));
         return decoder;
+    }
+
+    /** What it mostly is. */
+    private static String hint(Outcome.Failure failure) {
+        return failure == Outcome.Failure.HUNG ? "; each line of its output has to be flushed" : "";
     }
 }

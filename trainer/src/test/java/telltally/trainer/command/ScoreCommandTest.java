@@ -105,7 +105,7 @@ class ScoreCommandTest {
         CommandRun run =
                 CommandRun.of("score", "--run", "sleep 1000", "--patience", "0.2", "--alone", "--seeds", CLEAN);
         assertThat(run.status()).isEqualTo(1);
-        assertThat(run.err()).startsWith("--run: no answer within 200 ms\n");
+        assertThat(run.err()).startsWith("--run: no answer within 200 ms; each line of its output has to be flushed\n");
         assertThat(run.out()).containsPattern("hung +800").contains("--run 'sleep 1000' --patience 0.2 --seeds");
     }
 

@@ -104,7 +104,7 @@ public final class CardText {
                 }
             }
         }
-        rows.sort(Comparator.comparingDouble(Row::share));
+        rows.sort(Comparator.comparingDouble(Row::listsRight));
         line("By seed set: whole lists right, beside the plain decoder and the lattice that was told the format.");
         for (Row row : rows.subList(0, Math.min(MOST_ROWS, rows.size()))) {
             table.row(row.cells(card.part().whole()));
@@ -121,9 +121,9 @@ public final class CardText {
 
     /** A seed set on a line. */
     private record Row(SetCard set, LineCard line) {
-        double share() {
+        double listsRight() {
             Counts counts = line.decoder().counts();
-            return counts.sessions() == 0 ? 1 : (double) counts.sessionsRight() / counts.sessions();
+            return counts.lists() == 0 ? 1 : (double) counts.listsRight() / counts.lists();
         }
 
         List<String> cells(boolean judged) {
