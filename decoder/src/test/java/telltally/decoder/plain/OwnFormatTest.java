@@ -30,6 +30,10 @@ class OwnFormatTest {
             + "\"gaps\": {\"within_digit_s\": 0.06, \"between_digits_s\": 0.18, \"between_codes_s\": 0.42},"
             + "\"list\": {}}";
 
+    static FlashFormat telegraphy() {
+        return format(TELEGRAPHY);
+    }
+
     private static FlashFormat format(String json) {
         try {
             return FormatReader.read(new TextFile("own.json", json));
