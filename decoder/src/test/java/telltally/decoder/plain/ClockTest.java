@@ -36,4 +36,29 @@ class ClockTest {
         assertThat(Clock.cost(0.1)).isCloseTo(0.5, within(1e-9));
         assertThat(Clock.cost(-0.1)).isCloseTo(0.5, within(1e-9));
     }
+
+    @Test
+    void no_clock_is_believed_that_is_further_off_than_any_sender() {
+        assertThat(Clock.refined(0.9, 1000)).isEqualTo(0.3);
+        assertThat(Clock.refined(-0.9, 1000)).isEqualTo(-0.3);
+    }
+
+    @Test
+    void of_several_likely_scales_three_at_most_are_tried_the_cheapest_first() {
+        assertThat(scales(Trains.even("3 / 4 (4) 3 / 4 (6) 1 (6) 1 / 1 (4) 1 / 1"), "pair-even"))
+                .hasSize(1);
+        // One gap that may be each of several kinds at some clock.
+        PulseTrain strange = Trains.of("1 0.38 3.3 0.38 1");
+        assertThat(scales(strange, "pair-even")).hasSizeBetween(2, 3);
+        assertThat(scales(strange, "long-short").get(0)).isCloseTo(0, within(0.13));
+    }
+
+    @Test
+    void the_widest_scales_are_tried_as_well() {
+        PulseTrain fast = Impairment.slowed(Trains.even("3 / 4 (4) 3 / 4 (6) 1 (6) 1 / 1 (4) 1 / 1"), 0.742);
+        PulseTrain slow = Impairment.slowed(Trains.even("3 / 4 (4) 3 / 4 (6) 1 (6) 1 / 1 (4) 1 / 1"), 1.348);
+
+        assertThat(scales(fast, "pair-even").get(0)).isCloseTo(-0.3, within(1e-9));
+        assertThat(scales(slow, "pair-even").get(0)).isCloseTo(0.3, within(1e-9));
+    }
 }
