@@ -11,7 +11,7 @@ import telltally.trainer.text.Texts;
 
 /** A column of the work sheet: heading, finished codes, the one that is being written, and empty lines below. */
 final class ColumnField extends VBox {
-    private static final int LINES = 7;
+    private static final int LINES = 6;
 
     private final SheetColumn column;
     private final VBox lines = new VBox();
