@@ -22,9 +22,6 @@ import telltally.trainer.text.Texts;
 
 /** One drill: the lamp runs and the learner answers. */
 public final class DrillScreen implements Screen {
-    private static final long NANOS_A_MILLISECOND = 1_000_000L;
-    private static final long BACK_NANOS = 5_000_000_000L;
-
     /** Where a drill's answer goes, and what comes after it. */
     public interface Way {
         /**
@@ -46,19 +43,15 @@ public final class DrillScreen implements Screen {
     private final Display agreed;
     private final Display shownBy;
     private final Way way;
-    private final Player player;
+    private final LampRun run;
     private final DrillInput input;
     private final TapTrack taps = new TapTrack();
     private final ObjectProperty<Means> means = new SimpleObjectProperty<>(Means.TYPED);
-    private final ReadOnlyBooleanWrapper paused = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper free = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper ended = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper tapping = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper caption = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper asked = new ReadOnlyStringWrapper("");
-    private int sendings = 1;
-    private long lastFrameNanos;
     private Optional<String> notScored = Optional.empty();
 
     /**
@@ -71,7 +64,8 @@ public final class DrillScreen implements Screen {
         this.agreed = agreed;
         this.shownBy = shownBy(drill, agreed);
         this.way = way;
-        this.player = new Player(trainer, drill.pulses(), 0, drill.lampNanos(), shownBy, Instruments.of(drill));
+        Player player = new Player(trainer, drill.pulses(), 0, drill.lampNanos(), shownBy, Instruments.of(drill));
+        this.run = new LampRun(player, drill.lampNanos(), trainer.clockNanos());
         this.input = input();
         means.addListener((property, before, after) -> openSheet());
         openSheet();
@@ -100,7 +94,7 @@ public final class DrillScreen implements Screen {
         }
         if (question instanceof Question.Write write) {
             WorkSheet sheet = new WorkSheet(texts, drill.format(), write.segments());
-            return new DrillInput.Sheet(sheet, new SheetTimes(sheet, this::runningMillis));
+            return new DrillInput.Sheet(sheet, new SheetTimes(sheet, run::runningMillis));
         }
         return new DrillInput.Count();
     }
@@ -130,7 +124,7 @@ public final class DrillScreen implements Screen {
     }
 
     public Player player() {
-        return player;
+        return run.player();
     }
 
     public DrillInput answerInput() {
@@ -169,11 +163,11 @@ public final class DrillScreen implements Screen {
 
     /** Whether the run was ever paused or taken back: then it is practice only. */
     public ReadOnlyBooleanProperty freeProperty() {
-        return free.getReadOnlyProperty();
+        return run.freeProperty();
     }
 
     public ReadOnlyBooleanProperty pausedProperty() {
-        return paused.getReadOnlyProperty();
+        return run.pausedProperty();
     }
 
     /** Whether everything has been sent. */
@@ -188,81 +182,62 @@ public final class DrillScreen implements Screen {
 
     @Override
     public void advanceTo(long nowNanos) {
-        player.advanceTo(nowNanos);
-        lastFrameNanos = nowNanos;
-        ended.set(player.ended());
+        run.advanceTo(nowNanos);
+        ended.set(run.ended());
         openSheet();
-        remark.set(player.remark());
-        long positionNanos = player.playback().positionNanos();
+        remark.set(player().remark());
+        long positionNanos = player().playback().positionNanos();
         asked.set(drill.interruption()
                 .filter(each -> each.at(positionNanos))
                 .map(each -> each.question().in(trainer.texts()))
                 .orElse(""));
         caption.set(trainer.texts().of(captionKey()));
-        player.notScored().ifPresent(reason -> notScored = Optional.of(reason));
+        player().notScored().ifPresent(reason -> notScored = Optional.of(reason));
     }
 
     private String captionKey() {
-        if (paused.get()) {
+        if (run.paused()) {
             return "drill.caption-paused";
         }
-        if (player.ended()) {
+        if (run.ended()) {
             return "drill.caption-ended";
         }
-        return player.playback().anyShown() ? "drill.caption-running" : "drill.caption-waiting";
+        return player().playback().anyShown() ? "drill.caption-running" : "drill.caption-waiting";
     }
 
     /** A list that is held in the head, or written on paper, is not written here before the end. */
     private void openSheet() {
         if (input instanceof DrillInput.Sheet sheet && drill.question() instanceof Question.Write write) {
             boolean waits = write.when() == When.AFTERWARDS || means.get() != Means.TYPED;
-            sheet.setOpen(!waits || player.ended());
+            sheet.setOpen(!waits || run.ended());
         }
     }
 
     /** As on the vehicle: everything comes again, and has to be waited for. What was written stays. */
     public void nextSending() {
-        sendings++;
         taps.clear();
-        resumed();
-        player.restart();
+        run.nextSending();
     }
 
     /** No vehicle can do this; the answer will not be scored. */
     public void pause() {
-        long nowNanos = trainer.clockNanos().getAsLong();
-        free.set(true);
-        if (paused.get()) {
-            resumed();
-        } else if (!player.ended()) {
-            paused.set(true);
-            player.pause(nowNanos);
-        }
+        run.pauseOrResume();
     }
 
     /** A few seconds back, which no vehicle can do either. */
     public void goBack() {
-        free.set(true);
-        paused.set(false);
-        player.goBack(BACK_NANOS, trainer.clockNanos().getAsLong());
-    }
-
-    private void resumed() {
-        if (paused.get()) {
-            paused.set(false);
-            player.resume(trainer.clockNanos().getAsLong());
-        }
+        run.goBack();
     }
 
     /** The tapping key goes down or up, now. */
     public void tap(boolean down) {
-        if (means.get() != Means.TAPPED || player.ended() || paused.get()) {
+        if (means.get() != Means.TAPPED || run.ended() || run.paused()) {
             return;
         }
         if (down) {
-            taps.down(positionNanos());
+            taps.down(run.positionNanos());
         } else {
-            taps.up(positionNanos());
+            taps.up(run.positionNanos());
         }
         tapping.set(taps.isDown());
     }
@@ -270,7 +245,7 @@ public final class DrillScreen implements Screen {
     /** Puts what the taps read as on the sheet, where it may be corrected. */
     public void readTaps() {
         if (input instanceof DrillInput.Sheet sheet) {
-            taps.up(positionNanos());
+            taps.up(run.positionNanos());
             Reading reading = trainer.tapReader().decode(taps.train(drill.lampNanos()), List.of(drill.format()));
             for (SheetColumn column : sheet.sheet().columns()) {
                 column.replace(reading.codes().getOrDefault(column.segment(), List.of()));
@@ -286,7 +261,7 @@ public final class DrillScreen implements Screen {
         Answer answer = input.answer();
         Marked marked = drill.mark(answer);
         Answered answered =
-                new Answered(drill, answer, marked, means.get(), sendings, free.get(), notScored.isPresent());
+                new Answered(drill, answer, marked, means.get(), run.sendings(), run.free(), notScored.isPresent());
         Optional<String> trouble = way.record(answered);
         trainer.show(new DrillMarkedScreen(trainer, answered, taps.taps(), new Remarks(notScored, trouble), this));
     }
@@ -315,17 +290,6 @@ public final class DrillScreen implements Screen {
 
     @Override
     public void leave() {
-        player.stop();
-    }
-
-    /** Where the drill is now, between two frames as well. */
-    private long positionNanos() {
-        long sinceFrameNanos = paused.get() ? 0 : trainer.clockNanos().getAsLong() - lastFrameNanos;
-        return player.playback().positionNanos() + Math.max(0, sinceFrameNanos);
-    }
-
-    /** From the first flash of the first sending on, all sendings together. */
-    private long runningMillis() {
-        return ((sendings - 1) * drill.lampNanos() + player.playback().positionNanos()) / NANOS_A_MILLISECOND;
+        player().stop();
     }
 }
