@@ -15,22 +15,18 @@ record Channel(double scale, double biasSeconds, double jitter, double blurSecon
         return new Channel(scale, 0, 0.07, 0.045, 0.003, 0.003);
     }
 
-    Channel withRates(double missedRate, double ghostRate) {
-        return new Channel(scale, biasSeconds, jitter, blurSeconds, missedRate, ghostRate);
-    }
-
     /** Whether another channel would hardly weigh lengths otherwise. */
     boolean nearly(Channel other) {
         return Math.abs(scale / other.scale - 1) < 0.1 * Math.max(jitter, 0.02)
                 && Math.abs(biasSeconds - other.biasSeconds) < 0.2 * blurSeconds
-                && jitter == other.jitter
-                && blurSeconds == other.blurSeconds
-                && near(missed, other.missed)
-                && near(ghost, other.ghost);
+                && near(jitter, other.jitter, 1.7)
+                && near(blurSeconds, other.blurSeconds, 2)
+                && near(missed, other.missed, 2)
+                && near(ghost, other.ghost, 2);
     }
 
-    private static boolean near(double rate, double other) {
-        return rate < 2 * other && other < 2 * rate;
+    private static boolean near(double one, double other, double times) {
+        return one < times * other && other < times * one;
     }
 
     /** Standard deviation of an observed length made up of sent lengths whose squares add up to this. */

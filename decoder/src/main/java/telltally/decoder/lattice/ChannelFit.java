@@ -8,6 +8,8 @@ import telltally.decoder.lattice.Automaton.Light;
 final class ChannelFit {
     private static final double[] JITTERS = {0.01, 0.02, 0.035, 0.055, 0.08, 0.11, 0.15};
     private static final double[] BLURS = {0.004, 0.012, 0.03, 0.055, 0.09};
+    private static final double[] JITTER_PRIOR = prior(JITTERS, 0.04);
+    private static final double[] BLUR_PRIOR = prior(BLURS, 0.02);
     private static final double SCALE_SPREAD = 0.2;
     private static final double BIAS_SPREAD = 0.025;
     /** Rates begin as if one flash in so many had gone wrong in recordings seen before. */
@@ -34,6 +36,16 @@ final class ChannelFit {
         sent = new double[room];
         squares = new double[room];
         sign = new double[room];
+    }
+
+    /** How much less usual each width is than the most usual one, as a logarithm. */
+    private static double[] prior(double[] widths, double usual) {
+        double[] prior = new double[widths.length];
+        for (int i = 0; i < prior.length; i++) {
+            double off = StrictMath.log(widths[i] / usual) / 1.2;
+            prior[i] = -off * off / 2;
+        }
+        return prior;
     }
 
     static Channel fitted(Pass pass, Automaton automaton, Flashes flashes, Channel before) {
@@ -100,29 +112,35 @@ final class ChannelFit {
     private Channel widened(Channel clocked) {
         gather(clocked);
         double bestScore = Double.NEGATIVE_INFINITY;
-        Channel best = clocked;
-        for (double jitter : JITTERS) {
-            for (double blur : BLURS) {
-                Channel tried = new Channel(clocked.scale(), clocked.biasSeconds(), jitter, blur, 0, 0);
-                double score = score(tried);
+        double bestJitter = 0;
+        double bestBlur = 0;
+        for (int i = 0; i < JITTERS.length; i++) {
+            double relative = JITTERS[i] * clocked.scale();
+            for (int k = 0; k < BLURS.length; k++) {
+                double score = JITTER_PRIOR[i] + BLUR_PRIOR[k] + score(relative * relative, BLURS[k] * BLURS[k]);
                 if (score > bestScore) {
                     bestScore = score;
-                    best = tried;
+                    bestJitter = JITTERS[i];
+                    bestBlur = BLURS[k];
                 }
             }
         }
         double rate = BEFORE + flashCount;
-        return best.withRates((WRONG_BEFORE + missed) / rate, (WRONG_BEFORE + ghosts) / rate);
+        return new Channel(
+                clocked.scale(),
+                clocked.biasSeconds(),
+                bestJitter,
+                bestBlur,
+                (WRONG_BEFORE + missed) / rate,
+                (WRONG_BEFORE + ghosts) / rate);
     }
 
-    /** Squared errors of lengths that scatter alike are added up once. */
-    private double score(Channel tried) {
-        double j = StrictMath.log(tried.jitter() / 0.04) / 1.2;
-        double b = StrictMath.log(tried.blurSeconds() / 0.02) / 1.2;
-        double score = -(j * j + b * b) / 2;
+    /** Logarithm of the likelihood of all errors; those of lengths that scatter alike are added up before. */
+    private double score(double varianceASquare, double variance) {
+        double score = 0;
         for (int i = 0; i < kinds; i++) {
-            double deviation = tried.deviation(kindSquares[i]);
-            score -= kindErrors[i] / (2 * deviation * deviation) + kindCount[i] * StrictMath.log(deviation);
+            double each = varianceASquare * kindSquares[i] + variance;
+            score -= (kindErrors[i] / each + kindCount[i] * TabledLog.of(each)) / 2;
         }
         return score;
     }

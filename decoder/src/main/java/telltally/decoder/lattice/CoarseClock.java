@@ -4,11 +4,10 @@ import java.util.List;
 
 /** A first look at how fast the sender was: every length against all nominal lengths, for a row of clocks. */
 final class CoarseClock {
-    private static final int BINS_PER_E = 32;
-    private static final double SHORTEST = 1e-3;
-    private static final int BINS = 14 * BINS_PER_E;
+    private static final int BINS_PER_E = Lengths.BINS_PER_E;
+    private static final double SHORTEST = Lengths.SHORTEST_SECONDS;
+    private static final int BINS = Lengths.BINS;
     private static final int REACH = (int) (0.36 * BINS_PER_E);
-    private static final int MOST_FLASHES = 300;
     private static final double UNEXPLAINED = 0.05 / 14;
 
     private final double[] litScore;
@@ -38,15 +37,16 @@ final class CoarseClock {
     }
 
     /** Clocks that fit best, best first, at most two and well apart. */
-    Fit[] fits(int[] litBins, int[] darkBins) {
+    Fit[] fits(Lengths lengths) {
         double[] score = new double[2 * REACH + 1];
         for (int shift = -REACH; shift <= REACH; shift++) {
             double off = Math.max(0, Math.abs((double) shift / BINS_PER_E) - 0.2) / 0.05;
-            score[shift + REACH] = sum(litScore, litBins, shift) + sum(darkScore, darkBins, shift) - off * off / 2;
+            score[shift + REACH] =
+                    sum(litScore, lengths.lit, shift) + sum(darkScore, lengths.dark, shift) - off * off / 2;
         }
         int first = best(score, -1);
         int second = best(score, first);
-        if (second < 0 || score[second] < score[first] - 8 - 0.25 * litBins.length) {
+        if (second < 0 || score[second] < score[first] - 8 - 0.25 * lengths.flashes) {
             return new Fit[] {fit(first, score)};
         }
         return new Fit[] {fit(first, score), fit(second, score)};
@@ -70,31 +70,11 @@ final class CoarseClock {
         return best;
     }
 
-    private static double sum(double[] table, int[] bins, int shift) {
+    private static double sum(double[] table, Lengths.Counts counts, int shift) {
         double sum = 0;
-        for (int bin : bins) {
-            sum += table[Math.min(BINS - 1, Math.max(0, bin - shift))];
+        for (int i = 0; i < counts.bins().length; i++) {
+            sum += counts.times()[i] * table[Math.min(BINS - 1, Math.max(0, counts.bins()[i] - shift))];
         }
         return sum;
-    }
-
-    static int[] litBins(Flashes flashes) {
-        int[] bins = new int[Math.min(flashes.count, MOST_FLASHES)];
-        for (int i = 0; i < bins.length; i++) {
-            bins[i] = bin(flashes.lit(i));
-        }
-        return bins;
-    }
-
-    static int[] darkBins(Flashes flashes) {
-        int[] bins = new int[Math.max(0, Math.min(flashes.count, MOST_FLASHES) - 1)];
-        for (int i = 0; i < bins.length; i++) {
-            bins[i] = bin(flashes.start[i + 1] - flashes.end[i]);
-        }
-        return bins;
-    }
-
-    private static int bin(double length) {
-        return (int) (StrictMath.log(Math.max(SHORTEST, length) / SHORTEST) * BINS_PER_E);
     }
 }

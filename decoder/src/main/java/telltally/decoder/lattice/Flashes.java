@@ -24,17 +24,35 @@ final class Flashes {
     /** Whether there were more than could be taken. */
     final boolean more;
 
+    private final boolean lit;
+    private final long shortestLitNanos;
+    private final long shortestDarkNanos;
+
     private Flashes(
-            long[] starts, long[] ends, int count, long trainEnd, int dropped, long firstDropped, boolean more) {
+            boolean lit,
+            long[] starts,
+            long[] ends,
+            int count,
+            long trainEnd,
+            int dropped,
+            long firstDropped,
+            boolean more) {
+        this.lit = lit;
         this.count = count;
         this.startNanos = starts;
         this.endNanos = ends;
         this.start = new double[count];
         this.end = new double[count];
+        long shortestLit = Long.MAX_VALUE;
+        long shortestDark = Long.MAX_VALUE;
         for (int i = 0; i < count; i++) {
             start[i] = starts[i] * 1e-9;
             end[i] = ends[i] * 1e-9;
+            shortestLit = Math.min(shortestLit, ends[i] - starts[i]);
+            shortestDark = i == 0 ? shortestDark : Math.min(shortestDark, starts[i] - ends[i - 1]);
         }
+        this.shortestLitNanos = shortestLit;
+        this.shortestDarkNanos = shortestDark;
         this.leadSeconds = count == 0 ? trainEnd * 1e-9 : start[0];
         this.tailSeconds = count == 0 ? trainEnd * 1e-9 : (trainEnd - ends[count - 1]) * 1e-9;
         this.cutAtStart = count > 0 && starts[0] == 0;
@@ -82,7 +100,12 @@ final class Flashes {
                 ends[count++] = to;
             }
         }
-        return new Flashes(starts, ends, count, train.endNanos(), dropped, firstDropped, more);
+        return new Flashes(lit, starts, ends, count, train.endNanos(), dropped, firstDropped, more);
+    }
+
+    /** Whether the same flashes come out with these thresholds. */
+    boolean sameFor(boolean level, long leastLitNanos, long leastDarkNanos) {
+        return level == lit && dropped == 0 && leastLitNanos <= shortestLitNanos && leastDarkNanos <= shortestDarkNanos;
     }
 
     /** The flashes from one index to before another, seen alone. */
@@ -91,6 +114,7 @@ final class Flashes {
     }
 
     private Flashes(Flashes whole, int from, int to) {
+        this.lit = whole.lit;
         this.count = to - from;
         this.startNanos = Arrays.copyOfRange(whole.startNanos, from, to);
         this.endNanos = Arrays.copyOfRange(whole.endNanos, from, to);
@@ -103,6 +127,8 @@ final class Flashes {
         this.dropped = 0;
         this.firstDroppedNanos = -1;
         this.more = false;
+        this.shortestLitNanos = whole.shortestLitNanos;
+        this.shortestDarkNanos = whole.shortestDarkNanos;
     }
 
     double lit(int flash) {

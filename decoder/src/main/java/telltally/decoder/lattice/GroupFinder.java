@@ -1,6 +1,7 @@
 package telltally.decoder.lattice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import telltally.decoder.lattice.Automaton.Ends;
@@ -165,27 +166,37 @@ final class GroupFinder {
     /** Shares by sign, to be made to add up to one. */
     private static final class Shares {
         private final int place;
-        private final List<String> signs = new ArrayList<>(2);
-        private final List<Double> shares = new ArrayList<>(2);
+        private String[] signs = new String[2];
+        private double[] shares = new double[2];
+        private int count;
 
         Shares(int place) {
             this.place = place;
         }
 
         void add(String sign, double share) {
-            int at = signs.indexOf(sign);
-            if (at < 0) {
-                signs.add(sign);
-                shares.add(share);
-            } else {
-                shares.set(at, shares.get(at) + share);
+            int at = 0;
+            while (at < count && !signs[at].equals(sign)) {
+                at++;
             }
+            if (at == signs.length) {
+                signs = Arrays.copyOf(signs, 2 * count);
+                shares = Arrays.copyOf(shares, 2 * count);
+            }
+            if (at == count) {
+                signs[count] = sign;
+                shares[count++] = 0;
+            }
+            shares[at] += share;
         }
 
         void into(Guess guess) {
-            double total = shares.stream().mapToDouble(Double::doubleValue).sum();
-            for (int i = 0; i < signs.size(); i++) {
-                guess.add(signs.get(i), shares.get(i) / total);
+            double total = 0;
+            for (int i = 0; i < count; i++) {
+                total += shares[i];
+            }
+            for (int i = 0; i < count; i++) {
+                guess.add(signs[i], shares[i] / total);
             }
         }
     }

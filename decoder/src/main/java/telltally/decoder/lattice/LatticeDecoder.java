@@ -63,48 +63,61 @@ public final class LatticeDecoder implements Decoder {
     }
 
     private List<FormatTrial> trials(PulseTrain train, List<FlashFormat> candidates, LatticeStock stock) {
-        List<FormatModel> all = new ArrayList<>();
-        List<Flashes> flashes = new ArrayList<>();
-        List<CoarseClock.Fit[]> clocks = new ArrayList<>();
+        List<FirstSight> sights = new ArrayList<>();
         double top = Double.NEGATIVE_INFINITY;
         for (FlashFormat format : candidates) {
             FormatModel model = model(format);
-            Flashes seen =
-                    Flashes.of(train, !format.restsLit(), model.leastLitNanos, model.leastDarkNanos, MOST_FLASHES);
-            if (seen.count > 0) {
-                all.add(model);
-                flashes.add(seen);
-                CoarseClock.Fit[] fits = model.clock.fits(CoarseClock.litBins(seen), CoarseClock.darkBins(seen));
-                clocks.add(fits);
-                top = Math.max(top, fits[0].score());
+            FirstSight sight = sight(train, model, sights);
+            if (sight.flashes().count > 0) {
+                sights.add(sight);
+                top = Math.max(top, sight.clocks()[0].score());
             }
         }
         List<FormatTrial> trials = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
-            double allowance = COARSE_CUT + 0.5 * flashes.get(i).count;
-            if (clocks.get(i)[0].score() > top - allowance) {
-                trials.add(new FormatTrial(all.get(i), flashes.get(i), clocks.get(i), stock));
+        for (FirstSight sight : sights) {
+            double allowance = COARSE_CUT + 0.5 * sight.flashes().count;
+            if (sight.clocks()[0].score() > top - allowance) {
+                trials.add(new FormatTrial(sight.model(), sight.flashes(), sight.clocks(), stock));
             }
         }
         return trials;
     }
 
-    /** Those that may still win, read whole. */
-    private static List<FormatTrial> survivors(List<FormatTrial> trials) {
-        double top = top(trials);
-        List<FormatTrial> hopeful = new ArrayList<>();
-        for (FormatTrial trial : trials) {
-            if (trial.logEvidence >= top - FIRST_LOOK_CUT - FIRST_LOOK_CUT_A_FLASH * trial.lookedAt()) {
-                trial.run();
-                hopeful.add(trial);
-            } else {
-                trial.dismiss();
+    /** One recording, cleaned as one format asks, and the clocks that its lengths speak for. */
+    private record FirstSight(FormatModel model, Flashes flashes, Lengths lengths, CoarseClock.Fit[] clocks) {}
+
+    private static FirstSight sight(PulseTrain train, FormatModel model, List<FirstSight> others) {
+        boolean lit = !model.format.restsLit();
+        for (FirstSight other : others) {
+            if (other.flashes().sameFor(lit, model.leastLitNanos, model.leastDarkNanos)) {
+                return new FirstSight(model, other.flashes(), other.lengths(), model.clock.fits(other.lengths()));
             }
         }
-        double better = top(hopeful);
-        hopeful.removeIf(trial -> trial.logEvidence < better - SECOND_LOOK_CUT);
+        Flashes flashes = Flashes.of(train, lit, model.leastLitNanos, model.leastDarkNanos, MOST_FLASHES);
+        Lengths lengths = new Lengths(flashes);
+        return new FirstSight(model, flashes, lengths, model.clock.fits(lengths));
+    }
+
+    /** Those that may still win, read whole. */
+    private static List<FormatTrial> survivors(List<FormatTrial> trials) {
+        List<FormatTrial> hopeful = new ArrayList<>(trials);
+        keepNear(hopeful, FIRST_LOOK_CUT, FIRST_LOOK_CUT_A_FLASH);
+        hopeful.forEach(FormatTrial::run);
+        keepNear(hopeful, SECOND_LOOK_CUT, 0);
         hopeful.forEach(FormatTrial::read);
         return hopeful;
+    }
+
+    /** Lets go of what lies far behind the best. */
+    private static void keepNear(List<FormatTrial> trials, double allowance, double allowanceAFlash) {
+        double top = top(trials);
+        trials.removeIf(trial -> {
+            boolean hopeless = trial.logEvidence < top - allowance - allowanceAFlash * trial.lookedAt();
+            if (hopeless) {
+                trial.dismiss();
+            }
+            return hopeless;
+        });
     }
 
     private static double top(List<FormatTrial> trials) {
