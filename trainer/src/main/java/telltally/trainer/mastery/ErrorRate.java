@@ -42,7 +42,7 @@ public record ErrorRate(Grid logErrors) {
 
     public ErrorRate after(Level level, boolean right) {
         double[] seen = (right ? LOG_RIGHT : LOG_WRONG)[index(level)];
-        return new ErrorRate(logErrors.fadedTo(BEGINNERS, KEPT).after(seen));
+        return new ErrorRate(logErrors.fadedAfter(BEGINNERS, KEPT, seen));
     }
 
     /** The chance of a right answer. */

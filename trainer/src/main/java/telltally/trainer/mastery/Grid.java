@@ -35,23 +35,19 @@ final class Grid {
      * @param logLikelihoods of what was seen, at each point
      */
     Grid after(double[] logLikelihoods) {
+        return fadedAfter(this, 1, logLikelihoods);
+    }
+
+    /** Bayes' rule, with what was seen before counting this share of what it counted, and the beginning for the rest. */
+    Grid fadedAfter(Grid beginning, double share, double[] logLikelihoods) {
         double[] next = new double[logWeights.length];
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < next.length; i++) {
-            next[i] = logWeights[i] + logLikelihoods[i];
+            next[i] = share * logWeights[i] + (1 - share) * beginning.logWeights[i] + logLikelihoods[i];
             most = Math.max(most, next[i]);
         }
         for (int i = 0; i < next.length; i++) {
             next[i] -= most;
-        }
-        return new Grid(least, step, next);
-    }
-
-    /** With everything that was seen counting this share of what it counted before, and the beginning for the rest. */
-    Grid fadedTo(Grid beginning, double share) {
-        double[] next = new double[logWeights.length];
-        for (int i = 0; i < next.length; i++) {
-            next[i] = share * logWeights[i] + (1 - share) * beginning.logWeights[i];
         }
         return new Grid(least, step, next);
     }
