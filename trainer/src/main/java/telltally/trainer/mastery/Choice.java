@@ -8,8 +8,9 @@ import telltally.trainer.drill.Skill;
  * What to practise next.
  *
  * @param item what in the skill it is to be about, such as a digit or a code; empty for chance to decide
+ * @param seen of a weak spot, the answers that say so
  */
-public record Choice(Skill skill, Level level, String item, Why why) {
+public record Choice(Skill skill, Level level, String item, Why why, Tally seen) {
     /** The reason, each with a text of its own. */
     public enum Why {
         /** It comes next on the path. */
@@ -26,14 +27,24 @@ public record Choice(Skill skill, Level level, String item, Why why) {
         CHECK_DUE,
         /** A fact would soon be forgotten. */
         FACT_DUE,
-        /** What went wrong most. */
+        /** It goes wrong too often at full level, and comes again by itself. */
         WEAK_SPOT,
         /** All is passed; this was longest ago. */
         KEEP_IT_UP
     }
 
+    public Choice(Skill skill, Level level, String item, Why why) {
+        this(skill, level, item, why, Tally.NONE);
+    }
+
     /** The reason, to be said to the learner. */
     public Said said() {
-        return Said.of("tutor.why-" + why.name(), Said.of("tutor.skill-" + skill.name()), level.value(), item);
+        return Said.of(
+                "tutor.why-" + why.name(),
+                Said.of("tutor.skill-" + skill.name()),
+                level.value(),
+                item,
+                seen.right(),
+                seen.asked());
     }
 }

@@ -2,7 +2,6 @@ package telltally.trainer.mastery;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -20,20 +19,14 @@ import telltally.trainer.drill.Skill;
  * What a learner can do and what to practise next: a value that folds over answers, so that it can be rebuilt from a
  * history at any time.
  *
- * <p>A learner may practise anything at any level instead of what is proposed; the tutor takes the answers as they come
- * and goes on from there.
+ * <p>A learner may practise anything at any level instead of what is proposed; the answers are taken for what they say, and
+ * the path goes on where it was.
  *
  * @param records what is known of each skill of the path
  * @param block the skill that is being learnt on its own, if any
  * @param facts the items of the facts that are to be learnt, in the order to meet them; empty to leave that to chance
  */
 public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List<String> facts) {
-    /** How many learnt skills may wait to be shown before no new one is begun. */
-    private static final int MOST_WAITING = 3;
-
-    /** How often a learnt skill comes between the drills on a new one. */
-    private static final double MIXED_SHARE = 1.0 / 3;
-
     private static final int WEAK_ANSWERS = 5;
 
     public Tutor {
@@ -73,8 +66,8 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List
         for (Credit credit : credits) {
             next.computeIfPresent(credit.skill(), (skill, known) -> known.after(credit, when));
         }
-        Skill own = credits.get(0).skill();
-        return new Tutor(next, block(next, own), facts);
+        Optional<Skill> learning = toLearn().filter(skill -> known(next, skill).stage() == Stage.LEARNING);
+        return new Tutor(next, learning, facts);
     }
 
     /** With a pass taken back by somebody who doubts it; it has to be earned by new answers. */
@@ -84,74 +77,17 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List
         return new Tutor(next, block, facts);
     }
 
-    /** Whoever practises something that is not learnt yet, stays with it. */
-    private Optional<Skill> block(Map<Skill, SkillRecord> next, Skill own) {
-        Stream<Skill> wanted = Stream.concat(Stream.of(own), block.stream());
-        return wanted.filter(skill -> known(next, skill).stage() == Stage.LEARNING)
-                .findFirst();
+    /** What is to be learnt now: what was begun, else what comes first on the path; empty once all is learnt. */
+    Optional<Skill> toLearn() {
+        return block.filter(skill -> stage(skill) == Stage.LEARNING)
+                .or(() -> Stream.of(Skill.values())
+                        .filter(skill -> stage(skill) == Stage.NEW || stage(skill) == Stage.LEARNING)
+                        .findFirst());
     }
 
     /** What to practise next. */
     public Choice next(Instant now, Chance chance) {
-        return checkDue(now)
-                .or(() -> toLearnOrMix(chance, now))
-                .or(() -> factDue(now))
-                .orElseGet(
-                        () -> new Choice(longestAgo(Stream.of(Skill.values())), Level.FULL, "", Choice.Why.KEEP_IT_UP));
-    }
-
-    private Optional<Choice> checkDue(Instant now) {
-        return inStage(Stage.PASSED)
-                .filter(skill -> pass(skill).checkIsDue(now))
-                .min(Comparator.comparing(skill -> pass(skill).checkDue().orElse(Instant.MAX)))
-                .map(skill -> new Choice(skill, Level.FULL, "", Choice.Why.CHECK_DUE));
-    }
-
-    private Optional<Choice> toLearnOrMix(Chance chance, Instant now) {
-        List<Skill> waiting = inStage(Stage.LEARNT).toList();
-        Optional<Skill> learning = block.or(() -> inStage(Stage.LEARNING).findFirst())
-                .or(() -> inStage(Stage.NEW).findFirst());
-        boolean mix = !waiting.isEmpty()
-                && (learning.isEmpty() || waiting.size() >= MOST_WAITING || chance.happens(MIXED_SHARE));
-        return mix
-                ? Optional.of(practised(longestAgo(waiting.stream()), now, true))
-                : learning.map(skill -> practised(skill, now, false));
-    }
-
-    private Choice practised(Skill skill, Instant now, boolean mixed) {
-        SkillRecord known = record(skill);
-        Level level = known.grasp().nextLevel();
-        String item = known.grasp() instanceof FactGrasp memories ? fact(memories, now) : "";
-        if (mixed) {
-            return new Choice(skill, level, item, Choice.Why.MIXED_IN);
-        }
-        if (known.stage() == Stage.NEW) {
-            return new Choice(skill, level, item, Choice.Why.NEXT_ON_THE_PATH);
-        }
-        return new Choice(skill, level, item, reason(known.grasp(), level));
-    }
-
-    private static Choice.Why reason(Grasp grasp, Level level) {
-        if (grasp instanceof CountingGrasp counting && counting.triesFullLevel()) {
-            return Choice.Why.EASIER_DID_NOT_HELP;
-        }
-        return level.full() ? Choice.Why.READY_FOR_FULL_LEVEL : Choice.Why.AS_HARD_AS_HELPS;
-    }
-
-    /** What is due comes before what is new, and what is new before what is weakest. */
-    private String fact(FactGrasp memories, Instant now) {
-        return memories.forgetting(now)
-                .or(() -> memories.unmet(facts))
-                .or(() -> facts.isEmpty() ? Optional.empty() : memories.weakest(now))
-                .orElse("");
-    }
-
-    private Optional<Choice> factDue(Instant now) {
-        return Stream.of(Skill.values())
-                .filter(skill -> record(skill).grasp() instanceof FactGrasp)
-                .flatMap(skill -> ((FactGrasp) record(skill).grasp())
-                        .due(now).map(item -> new Choice(skill, Level.FULL, item, Choice.Why.FACT_DUE)).stream())
-                .findFirst();
+        return new Proposal(this, now, chance).choice();
     }
 
     /** What is believed of each skill that was met, in the order of the path. */
@@ -206,17 +142,5 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List
     /** Whether every skill is passed. */
     public boolean allPassed() {
         return records.values().stream().allMatch(known -> known.pass().isPresent());
-    }
-
-    private Pass pass(Skill skill) {
-        return record(skill).pass().orElseThrow();
-    }
-
-    private Stream<Skill> inStage(Stage stage) {
-        return Arrays.stream(Skill.values()).filter(skill -> stage(skill) == stage);
-    }
-
-    private Skill longestAgo(Stream<Skill> skills) {
-        return skills.min(Comparator.comparing(skill -> record(skill).asked())).orElseThrow();
     }
 }

@@ -54,6 +54,12 @@ class TutorTextsTest {
                         Texts.in(Locale.GERMAN),
                         tutor.weakSpots(Instant.EPOCH).get(0).said()))
                 .isEqualTo("Die Ziffer 9 auf voller Stufe ist deine Schwachstelle: 6 von 11.");
+        Choice chosen = new Choice(Skill.COUNT_A_DIGIT, Level.FULL, "9", Choice.Why.WEAK_SPOT, new Tally(6, 11));
+        assertThat(told(Texts.in(Locale.ENGLISH), chosen.said()))
+                .isEqualTo("Chosen because 9s at full level are your weak spot: 6 of the last 11 were right.");
+        assertThat(told(Texts.in(Locale.GERMAN), chosen.said()))
+                .isEqualTo("Gewählt, weil die Ziffer 9 auf voller Stufe deine Schwachstelle ist:"
+                        + " von den letzten 11 waren 6 richtig.");
     }
 
     @Test
