@@ -25,7 +25,13 @@ final class Course {
     private static final double MOST_LAMP_SECONDS = 400 * 3600.0;
     private static final double LATER_DAYS = 30;
 
-    private final PracticeOrder order;
+    /** Says what comes next while something is not passed and no check is due. */
+    @FunctionalInterface
+    interface Order {
+        Choice next(Tutor tutor, Instant now, Chance chance);
+    }
+
+    private final Order order;
     private final SimulatedLearner learner;
     private final TaskBank bank;
     private final Chance chance;
@@ -40,7 +46,7 @@ final class Course {
     private int falsePasses;
     private int drills;
 
-    Course(PracticeOrder order, SimulatedLearner learner, TaskBank bank, Chance chance) {
+    Course(Order order, SimulatedLearner learner, TaskBank bank, Chance chance) {
         this.order = order;
         this.learner = learner;
         this.bank = bank;

@@ -10,25 +10,25 @@ import telltally.trainer.mastery.Choice;
 import telltally.trainer.mastery.Tutor;
 
 /** Who says what is practised next. Passes are granted, checked and taken back by the same rule for all. */
-enum PracticeOrder {
+enum PracticeOrder implements Course.Order {
     /** The tutor that the trainer has. */
     TUTOR("tutor") {
         @Override
-        Choice next(Tutor tutor, Instant now, Chance chance) {
+        public Choice next(Tutor tutor, Instant now, Chance chance) {
             return tutor.next(now, chance);
         }
     },
     /** One skill after the other, each at full level until it is passed. */
     FIXED_ORDER("fixed-order") {
         @Override
-        Choice next(Tutor tutor, Instant now, Chance chance) {
+        public Choice next(Tutor tutor, Instant now, Chance chance) {
             return full(unpassed(tutor).get(0));
         }
     },
     /** Any skill that is not passed, at full level. */
     RANDOM("random") {
         @Override
-        Choice next(Tutor tutor, Instant now, Chance chance) {
+        public Choice next(Tutor tutor, Instant now, Chance chance) {
             List<Skill> open = unpassed(tutor);
             return full(open.get(chance.below(open.size())));
         }
@@ -44,10 +44,7 @@ enum PracticeOrder {
         return id;
     }
 
-    /** What comes next while something is not passed and no check is due. */
-    abstract Choice next(Tutor tutor, Instant now, Chance chance);
-
-    private static List<Skill> unpassed(Tutor tutor) {
+    static List<Skill> unpassed(Tutor tutor) {
         return Arrays.stream(Skill.values())
                 .filter(skill -> tutor.record(skill).pass().isEmpty())
                 .toList();

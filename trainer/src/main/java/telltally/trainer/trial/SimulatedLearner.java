@@ -52,7 +52,7 @@ final class SimulatedLearner {
         Practice practice = practice(task.skill());
         boolean[] right = countedDigits(task, practice);
         List<Credit> credits = new ArrayList<>();
-        double expected = chanceRight(task, practice);
+        double taught = taughtBy(task);
         switch (task.skill().knowledge()) {
             case COUNTING -> credits.add(own(task, "", counted(task, practice, right)));
             case RULE -> credits.add(own(task, "", followed(task.skill())));
@@ -64,7 +64,8 @@ final class SimulatedLearner {
                 credits.add(new Credit(Skill.COUNT_A_DIGIT, task.level(), digit, right[i]));
             }
         }
-        learn(task, expected);
+        digits += taught;
+        ownDigits.merge(task.skill(), taught, Double::sum);
         return credits;
     }
 
@@ -111,12 +112,11 @@ final class SimulatedLearner {
         return remembered || chance.happens(GUESSED_MEANING);
     }
 
-    private void learn(Task task, double expected) {
+    /** How much practice a drill would be now, in digits of the best difficulty. */
+    double taughtBy(Task task) {
         double seen = task.flashes().size() * (1 + (task.passes() - 1) * assumed.of(Value.REPEAT_WORTH));
         boolean counting = task.skill().knowledge() == Knowledge.COUNTING;
-        double taught = seen * (counting ? benefit.of(expected) : 1);
-        digits += taught;
-        ownDigits.merge(task.skill(), taught, Double::sum);
+        return seen * (counting ? benefit.of(chanceRight(task, practice(task.skill()))) : 1);
     }
 
     /** Days without practice take some of what it gained. */

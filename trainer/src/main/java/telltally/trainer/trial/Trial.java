@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import telltally.simulator.chance.Chance;
@@ -33,6 +34,18 @@ public final class Trial {
         if (learners < 1) {
             throw new IllegalArgumentException("a trial needs learners, not " + learners);
         }
+        Group group = group(learners, assumed);
+        Map<PracticeOrder, List<CourseResult>> results = new EnumMap<>(PracticeOrder.class);
+        for (PracticeOrder order : PracticeOrder.values()) {
+            results.put(order, courses(order.id(), learner -> order, group.people(), assumed));
+        }
+        return outcome(results, group.outOfReach(), assumed.phi());
+    }
+
+    /** Those who take part, and how many were drawn besides whom endless practice would not bring far enough. */
+    record Group(List<Person> people, int outOfReach) {}
+
+    Group group(int learners, Assumptions assumed) {
         Benefit benefit = new Benefit(assumed.phi());
         List<Person> people = new ArrayList<>();
         int drawn = 0;
@@ -46,16 +59,7 @@ public final class Trial {
                 throw new IllegalArgumentException("hardly anybody could master the path under these assumptions");
             }
         }
-        Map<PracticeOrder, List<CourseResult>> results = new EnumMap<>(PracticeOrder.class);
-        for (PracticeOrder order : PracticeOrder.values()) {
-            results.put(
-                    order,
-                    IntStream.range(0, learners)
-                            .parallel()
-                            .mapToObj(i -> course(order, people.get(i), i, assumed, benefit))
-                            .toList());
-        }
-        return outcome(results, drawn - learners, assumed.phi());
+        return new Group(people, drawn - learners);
     }
 
     private boolean withinReach(Person person, Assumptions assumed, Benefit benefit) {
@@ -63,10 +67,28 @@ public final class Trial {
         return Arrays.stream(Skill.values()).allMatch(skill -> learner.bestChance(skill) >= WITHIN_REACH);
     }
 
-    private CourseResult course(PracticeOrder order, Person person, int number, Assumptions assumed, Benefit benefit) {
-        Chance chance = Chance.of(seed).stream(order.id()).stream(number);
-        SimulatedLearner learner = new SimulatedLearner(person, assumed, benefit, bank, chance.stream("learner"));
-        return new Course(order, learner, bank, chance.stream("order")).run();
+    /**
+     * Everybody's way in one order of practice.
+     *
+     * @param id names the streams of chance
+     * @param order for each learner; what a learner hides only an oracle looks at
+     */
+    List<CourseResult> courses(
+            String id, Function<SimulatedLearner, Course.Order> order, List<Person> people, Assumptions assumed) {
+        Benefit benefit = new Benefit(assumed.phi());
+        return IntStream.range(0, people.size())
+                .parallel()
+                .mapToObj(number -> {
+                    Chance chance = Chance.of(seed).stream(id).stream(number);
+                    SimulatedLearner learner =
+                            new SimulatedLearner(people.get(number), assumed, benefit, bank, chance.stream("learner"));
+                    return new Course(order.apply(learner), learner, bank, chance.stream("order")).run();
+                })
+                .toList();
+    }
+
+    TaskBank bank() {
+        return bank;
     }
 
     private TrialOutcome outcome(Map<PracticeOrder, List<CourseResult>> results, int outOfReach, double phi) {
