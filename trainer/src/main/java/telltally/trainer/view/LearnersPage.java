@@ -27,6 +27,7 @@ final class LearnersPage extends Page {
     private final List<Node> rows = new ArrayList<>();
     private final TextField name = new TextField();
     private final PushButton delete;
+    private final Label hint;
 
     LearnersPage(LearnersScreen screen, Texts texts) {
         super(screen.title());
@@ -45,7 +46,7 @@ final class LearnersPage extends Page {
                 new PushButton(texts.of("learners.guest"), screen::goOnAsGuest),
                 delete,
                 new PushButton(texts.of("learners.notice-again"), screen::back));
-        addHint(texts.of("learners.hint"));
+        hint = addHint("");
         fill(screen.state());
         screen.stateProperty().addListener((property, before, after) -> {
             fill(after);
@@ -82,6 +83,7 @@ final class LearnersPage extends Page {
         state.message().ifPresent(text -> body.getChildren().add(Text.of(text, "remark")));
         delete.setDisable(state.learners().isEmpty());
         delete.setText(texts.of(state.deleting() ? "learners.keep-all" : "learners.delete"));
+        hint.setText(texts.of(hintKey(state)));
         if (state.waiting()) {
             body.getChildren().add(Text.of(texts.of("learners.waiting"), "quiet"));
         }
@@ -96,6 +98,13 @@ final class LearnersPage extends Page {
         if (!state.deleting()) {
             body.getChildren().add(newcomer());
         }
+    }
+
+    private static String hintKey(State state) {
+        if (state.learners().isEmpty()) {
+            return "learners.hint-first";
+        }
+        return state.deleting() ? "learners.hint-delete" : "learners.hint-choose";
     }
 
     private Node newcomer() {

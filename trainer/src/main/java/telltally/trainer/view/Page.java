@@ -74,7 +74,7 @@ class Page extends BorderPane {
     }
 
     /** A hint on the keys, beside the buttons. */
-    final void addHint(String text) {
+    final Label addHint(String text) {
         Label hint = Text.of(text, "hint");
         // A row that wraps its children does not make a single long one narrower by itself.
         InvalidationListener narrower = change -> {
@@ -85,6 +85,7 @@ class Page extends BorderPane {
         foot.widthProperty().addListener(narrower);
         foot.insetsProperty().addListener(narrower);
         foot.getChildren().add(hint);
+        return hint;
     }
 
     /** Puts something beside what scrolls, so that it stays in sight. */
