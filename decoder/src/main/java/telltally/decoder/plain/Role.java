@@ -28,10 +28,6 @@ record Role(Sort sort, Segment segment, int place) {
         LOST
     }
 
-    boolean beginsCode() {
-        return sort == Sort.FIRST_SIGN || (sort == Sort.DIGIT && place == 0);
-    }
-
     boolean continuesCode() {
         return sort == Sort.LATER_SIGN || (sort == Sort.DIGIT && place > 0);
     }

@@ -61,4 +61,14 @@ class ConfidenceTest {
         assertThat(first.alternatives().get(0).digits()).isEqualTo("24");
         assertThat(first.alternatives().get(0).probability()).isCloseTo((1 - first.probability()) / 2, within(1e-9));
     }
+
+    /** No length tells a lead-in from another light; it and the gap after it are left, none before the first. */
+    @Test
+    void a_steady_light_can_be_wrong_by_accident_only() {
+        String code = "2.5 2.5 0.5 2.5 0.5 0.5 0.5 2.5 0.5 2.5 0.5 2.5 ";
+        Reading reading = Trains.read(Trains.of("1 " + code.repeat(2)), "quad-lead");
+
+        assertThat(reading.groups().get(0).kind()).isEqualTo(GroupKind.STEADY);
+        assertThat(reading.groups().get(0).probability()).isCloseTo(Math.pow(NO_ACCIDENT, 2), within(1e-9));
+    }
 }

@@ -1,9 +1,12 @@
 package telltally.decoder.plain;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import telltally.decoder.reading.Reading;
+import telltally.simulator.format.FlashFormat;
 import telltally.simulator.signal.PulseTrain;
 
 /** Runs of flashes put together to groups. */
@@ -42,5 +45,47 @@ class WordsTest {
         assertThat(reading.groups().get(2).startNanos()).isEqualTo(29_000_000_000L);
         assertThat(reading.groups().get(2).endNanos()).isEqualTo(29_500_000_000L);
         assertThat(reading.groups().get(2).digits()).isEqualTo("1");
+    }
+
+    private static List<Word> words(String counts) {
+        FlashFormat format = Trains.shipped("pair-even");
+        Lengths lengths = new Lengths(format);
+        Parser parser = new Parser(format, lengths, new SignTable(format.shape(), lengths));
+        Parse parse = parser.parse(new Runs(new Flashes(Trains.even(counts), lengths), lengths, 0));
+        return Words.of(format, lengths, parser, parse);
+    }
+
+    @Test
+    void exact_lengths_cost_a_word_nothing() {
+        assertThat(words("3 / 4 (4) 3 / 4 (6) 1 (6) 1 / 1 (4) 1 / 1"))
+                .hasSize(5)
+                .allSatisfy(word -> assertThat(word.cost()).isCloseTo(0, within(1e-9)));
+    }
+
+    /** 8 % too long is half a nat; what the gap says, it says of the words on both sides. */
+    @Test
+    void a_gap_that_is_off_costs_the_words_before_and_after_it() {
+        List<Word> words = words("3 / 4 (4.333148) 3 / 4 (6) 1 (6) 1 / 1 (4) 1 / 1");
+
+        assertThat(words.get(0).cost()).isCloseTo(0.5, within(1e-5));
+        assertThat(words.get(1).cost()).isCloseTo(0.5, within(1e-5));
+        assertThat(words.get(2).cost()).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void a_gap_between_two_digits_that_is_off_costs_its_word_alone() {
+        List<Word> words = words("3 (2.166574) 4 (4) 3 / 4 (6) 1 (6) 1 / 1 (4) 1 / 1");
+
+        assertThat(words.get(0).cost()).isCloseTo(0.5, within(1e-5));
+        assertThat(words.get(1).cost()).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void a_hidden_flash_costs_its_word_what_that_is_worth() {
+        List<Word> words = words("1 (1.5) 1 / 4 (4) 3 / 4 (6) 1 (6) 1 / 1 (4) 1 / 1");
+
+        assertThat(words.get(0).digits()).isEqualTo("34");
+        assertThat(words.get(0).cost()).isCloseTo(Cost.MISSED, within(1e-9));
+        assertThat(words.get(1).cost()).isCloseTo(0, within(1e-9));
     }
 }
