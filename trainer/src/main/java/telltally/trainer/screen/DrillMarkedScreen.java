@@ -98,18 +98,28 @@ public final class DrillMarkedScreen implements Screen {
                 .toList();
     }
 
-    /** How far the taps were from the flashes; empty where nothing was tapped. */
-    public Optional<String> tapTiming() {
+    /** What the taps read as, and how far they were from the flashes; empty where nothing was tapped. */
+    public List<String> tapped() {
         if (answered.means() != Means.TAPPED || taps.isEmpty()) {
-            return Optional.empty();
+            return List.of();
         }
+        List<String> codes = from.reading(taps).codes().values().stream()
+                .flatMap(List::stream)
+                .toList();
+        String read = codes.isEmpty()
+                ? texts.of("drill.taps-unread")
+                : texts.of("drill.taps-read-as", String.join(", ", codes));
+        return List.of(read, timing());
+    }
+
+    private String timing() {
         TapTiming timing = TapTiming.of(drill().pulses(), taps);
-        return Optional.of(texts.of(
+        return texts.of(
                 "drill.tap-timing",
                 timing.taps(),
                 timing.flashes(),
                 timing.meanLateNanos() / 1_000_000,
-                timing.spreadNanos() / 1_000_000));
+                timing.spreadNanos() / 1_000_000);
     }
 
     private Named named(Mistake mistake) {

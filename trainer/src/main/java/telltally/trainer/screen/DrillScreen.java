@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import telltally.decoder.reading.Reading;
 import telltally.simulator.scenario.Display;
+import telltally.simulator.signal.Interval;
 import telltally.trainer.drill.Answer;
 import telltally.trainer.drill.Answered;
 import telltally.trainer.drill.Answered.Means;
@@ -246,11 +247,16 @@ public final class DrillScreen implements Screen {
     public void readTaps() {
         if (input instanceof DrillInput.Sheet sheet) {
             taps.up(run.positionNanos());
-            Reading reading = trainer.tapReader().decode(taps.train(drill.lampNanos()), List.of(drill.format()));
+            Reading reading = reading(taps.taps());
             for (SheetColumn column : sheet.sheet().columns()) {
                 column.replace(reading.codes().getOrDefault(column.segment(), List.of()));
             }
         }
+    }
+
+    /** What taps read as to the decoder, which is told the format as the learner is. */
+    Reading reading(List<Interval> tapped) {
+        return trainer.tapReader().decode(TapTrack.train(tapped, drill.lampNanos()), List.of(drill.format()));
     }
 
     /** Gives the answer as it stands: it is kept first, and marked on the next screen. */

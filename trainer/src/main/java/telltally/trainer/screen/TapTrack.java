@@ -40,11 +40,11 @@ final class TapTrack {
     }
 
     /**
-     * The taps as a train that lasts at least as long as the drill's, so that the dark after the last one is seen.
+     * Taps as a train that lasts at least as long as the drill's, so that the dark after the last one is seen.
      *
      * @param endNanos of the drill's pulses
      */
-    PulseTrain train(long endNanos) {
+    static PulseTrain train(List<Interval> taps, long endNanos) {
         PulseTrain.Builder train = PulseTrain.builder();
         for (Interval tap : taps) {
             train.dark(tap.startNanos() - train.nowNanos()).lit(tap.lengthNanos());

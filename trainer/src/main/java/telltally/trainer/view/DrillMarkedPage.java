@@ -15,7 +15,7 @@ final class DrillMarkedPage extends Page {
         add(Text.of(screen.headline(), "headline", screen.right() ? "all-right" : "some-wrong"));
         screen.remarks().forEach(remark -> add(Text.of(remark, "remark")));
         add(new TimelinePaper(screen.timeline(), texts.of("drill.timeline"), screen::replay, texts));
-        screen.tapTiming().ifPresent(timing -> add(Text.of(timing, "reading")));
+        screen.tapped().forEach(said -> add(Text.of(said, "reading")));
         if (!screen.mistakes().isEmpty()) {
             add(mistakes());
         }

@@ -123,7 +123,27 @@ class DrillScreenTest {
         assertThat(answered.means()).isEqualTo(Means.TAPPED);
         assertThat(((Answer.Written) answered.answer()).sheet().codes(Segment.CODES))
                 .isEqualTo(drill.truth().codes().get(Segment.CODES));
-        assertThat(run.run.at(DrillMarkedScreen.class).tapTiming()).isPresent();
+        String sent = drill.truth().codes().get(Segment.CODES).get(0);
+        List<String> said = run.run.at(DrillMarkedScreen.class).tapped();
+        assertThat(said).hasSize(2);
+        assertThat(said.get(0)).isEqualTo("To the decoder your taps read as " + sent + ".");
+        assertThat(said.get(1)).contains(" ms after them on average");
+    }
+
+    @Test
+    void taps_that_are_no_code_are_said_to_be_none() {
+        Drill drill = DrillRun.drill(Skill.HOLD_TWO_DIGITS, 6, 4);
+        DrillScreen screen = run.open(drill);
+        screen.meansProperty().set(Means.TAPPED);
+        run.run.pass(0.02);
+        screen.tap(true);
+        run.run.pass(5);
+        screen.tap(false);
+        run.passAll(drill);
+        screen.answer();
+        assertThat(run.run.at(DrillMarkedScreen.class).tapped())
+                .first()
+                .isEqualTo("The decoder could read no code from your taps.");
     }
 
     private void tapAt(DrillScreen screen, long atNanos, boolean down) {
