@@ -38,33 +38,50 @@ final class OracleBound {
     }
 
     private void print(List<Person> people) {
-        System.out.println("                     mastered, min    shown, min");
-        for (PracticeOrder order : PracticeOrder.values()) {
-            print(order.id(), trial.courses(order.id(), learner -> order, people, assumed));
-        }
+        List<CourseResult> fixed = courses(PracticeOrder.FIXED_ORDER, people);
+        List<CourseResult> random = courses(PracticeOrder.RANDOM, people);
+        System.out.println("minutes, and the share saved against fixed and random order");
+        print("fixed order", fixed, fixed, random);
+        print("random", random, fixed, random);
+        print("tutor", courses(PracticeOrder.TUTOR, people), fixed, random);
         print(
                 "oracle, shown each",
-                trial.courses(
-                        "shown each",
-                        learner -> (tutor, now, chance) -> shownEach(learner, tutor, now, chance),
-                        people,
-                        assumed));
+                trial.courses("shown each", this::shownEach, people, assumed),
+                fixed,
+                random);
         print(
                 "oracle, shown last",
-                trial.courses(
-                        "shown last",
-                        learner -> (tutor, now, chance) -> shownLast(learner, tutor, now, chance),
-                        people,
-                        assumed));
+                trial.courses("shown last", this::shownLast, people, assumed),
+                fixed,
+                random);
     }
 
-    private static void print(String name, List<CourseResult> results) {
+    private List<CourseResult> courses(PracticeOrder order, List<Person> people) {
+        return trial.courses(order.id(), learner -> order, people, assumed);
+    }
+
+    private static void print(
+            String name, List<CourseResult> results, List<CourseResult> fixed, List<CourseResult> random) {
+        System.out.printf("%-18s", name);
+        print("mastered", CourseResult::minutesToMastery, results, fixed, random);
+        print("shown", CourseResult::minutesToShown, results, fixed, random);
+        System.out.println();
+    }
+
+    private static void print(
+            String what,
+            ToDoubleFunction<CourseResult> figure,
+            List<CourseResult> results,
+            List<CourseResult> fixed,
+            List<CourseResult> random) {
+        double minutes = mean(results, figure);
         System.out.printf(
                 Locale.ROOT,
-                "%-20s %13.1f %13.1f%n",
-                name,
-                mean(results, CourseResult::minutesToMastery),
-                mean(results, CourseResult::minutesToShown));
+                "  %s %7.1f, %5.1f %%, %5.1f %%",
+                what,
+                minutes,
+                100 * (1 - minutes / mean(fixed, figure)),
+                100 * (1 - minutes / mean(random, figure)));
     }
 
     private static double mean(List<CourseResult> results, ToDoubleFunction<CourseResult> figure) {
@@ -72,16 +89,20 @@ final class OracleBound {
     }
 
     /** One skill after the other: learnt, and shown as soon as it is truly mastered. */
-    private Choice shownEach(SimulatedLearner learner, Tutor tutor, Instant now, Chance chance) {
-        return best(PracticeOrder.unpassed(tutor).get(0), learner, tutor, now, chance);
+    private Course.Order shownEach(SimulatedLearner learner) {
+        return (tutor, now, chance) ->
+                best(PracticeOrder.unpassed(tutor).get(0), learner, tutor, now, chance);
     }
 
     /** What is not truly mastered comes first; what is left is shown at the end. */
-    private Choice shownLast(SimulatedLearner learner, Tutor tutor, Instant now, Chance chance) {
-        List<Skill> open = PracticeOrder.unpassed(tutor);
-        Optional<Skill> missing =
-                open.stream().filter(skill -> !mastered(learner, skill, now)).findFirst();
-        return best(missing.orElse(open.get(0)), learner, tutor, now, chance);
+    private Course.Order shownLast(SimulatedLearner learner) {
+        return (tutor, now, chance) -> {
+            List<Skill> open = PracticeOrder.unpassed(tutor);
+            Optional<Skill> missing = open.stream()
+                    .filter(skill -> !mastered(learner, skill, now))
+                    .findFirst();
+            return best(missing.orElse(open.get(0)), learner, tutor, now, chance);
+        };
     }
 
     private Choice best(Skill skill, SimulatedLearner learner, Tutor tutor, Instant now, Chance chance) {
