@@ -8,6 +8,9 @@ final class CoarseClock {
     private static final double SHORTEST = Lengths.SHORTEST_SECONDS;
     private static final int BINS = Lengths.BINS;
     private static final int REACH = (int) (0.36 * BINS_PER_E);
+    /** Clocks up to a quarter off are usual. */
+    private static final int USUAL = (int) (0.223 * BINS_PER_E);
+
     private static final double UNEXPLAINED = 0.05 / 14;
 
     private final double[] litScore;
@@ -36,8 +39,8 @@ final class CoarseClock {
         return scores;
     }
 
-    /** Clocks that fit best, best first, at most two and well apart. */
-    Fit[] fits(Lengths lengths) {
+    /** Clocks that fit best, best first, at most two and well apart; where the best is an unusual one, a usual one too. */
+    List<Fit> fits(Lengths lengths) {
         double[] score = new double[2 * REACH + 1];
         for (int shift = -REACH; shift <= REACH; shift++) {
             double off = Math.max(0, Math.abs((double) shift / BINS_PER_E) - 0.2) / 0.05;
@@ -46,10 +49,21 @@ final class CoarseClock {
         }
         int first = best(score, -1);
         int second = best(score, first);
-        if (second < 0 || score[second] < score[first] - 8 - 0.25 * lengths.flashes) {
-            return new Fit[] {fit(first, score)};
+        if (second >= 0 && score[second] >= score[first] - 8 - 0.25 * lengths.flashes) {
+            return List.of(fit(first, score), fit(second, score));
         }
-        return new Fit[] {fit(first, score), fit(second, score)};
+        if (Math.abs(first - REACH) > USUAL) {
+            return List.of(fit(first, score), fit(bestUsual(score), score));
+        }
+        return List.of(fit(first, score));
+    }
+
+    private static int bestUsual(double[] score) {
+        int best = REACH;
+        for (int i = REACH - USUAL; i <= REACH + USUAL; i++) {
+            best = score[i] > score[best] ? i : best;
+        }
+        return best;
     }
 
     private static Fit fit(int index, double[] score) {
@@ -72,8 +86,8 @@ final class CoarseClock {
 
     private static double sum(double[] table, Lengths.Counts counts, int shift) {
         double sum = 0;
-        for (int i = 0; i < counts.bins().length; i++) {
-            sum += counts.times()[i] * table[Math.min(BINS - 1, Math.max(0, counts.bins()[i] - shift))];
+        for (int i = 0; i < counts.bins.length; i++) {
+            sum += counts.times[i] * table[Math.min(BINS - 1, Math.max(0, counts.bins[i] - shift))];
         }
         return sum;
     }

@@ -24,7 +24,7 @@ final class FormatTrial {
     double logEvidence = Double.NEGATIVE_INFINITY;
 
     /** A first look: the beginning of the recording only, with each of a few clocks. */
-    FormatTrial(FormatModel model, Flashes flashes, CoarseClock.Fit[] clocks, LatticeStock stock) {
+    FormatTrial(FormatModel model, Flashes flashes, List<CoarseClock.Fit> clocks, LatticeStock stock) {
         this.model = model;
         this.flashes = flashes;
         this.stock = stock;

@@ -70,13 +70,13 @@ public final class LatticeDecoder implements Decoder {
             FirstSight sight = sight(train, model, sights);
             if (sight.flashes().count > 0) {
                 sights.add(sight);
-                top = Math.max(top, sight.clocks()[0].score());
+                top = Math.max(top, sight.clocks().get(0).score());
             }
         }
         List<FormatTrial> trials = new ArrayList<>();
         for (FirstSight sight : sights) {
             double allowance = COARSE_CUT + 0.5 * sight.flashes().count;
-            if (sight.clocks()[0].score() > top - allowance) {
+            if (sight.clocks().get(0).score() > top - allowance) {
                 trials.add(new FormatTrial(sight.model(), sight.flashes(), sight.clocks(), stock));
             }
         }
@@ -84,7 +84,7 @@ public final class LatticeDecoder implements Decoder {
     }
 
     /** One recording, cleaned as one format asks, and the clocks that its lengths speak for. */
-    private record FirstSight(FormatModel model, Flashes flashes, Lengths lengths, CoarseClock.Fit[] clocks) {}
+    private record FirstSight(FormatModel model, Flashes flashes, Lengths lengths, List<CoarseClock.Fit> clocks) {}
 
     private static FirstSight sight(PulseTrain train, FormatModel model, List<FirstSight> others) {
         boolean lit = !model.format.restsLit();

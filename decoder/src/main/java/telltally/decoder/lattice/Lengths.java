@@ -18,7 +18,15 @@ final class Lengths {
     }
 
     /** Bins in which anything was seen, and how often. */
-    record Counts(int[] bins, int[] times) {}
+    static final class Counts {
+        final int[] bins;
+        final int[] times;
+
+        private Counts(int[] bins, int[] times) {
+            this.bins = bins;
+            this.times = times;
+        }
+    }
 
     final int flashes;
     final Counts lit;

@@ -67,6 +67,19 @@ class ExactnessProperties {
         }
     }
 
+    @Property(tries = 100)
+    void a_row_of_flashes_and_an_automaton_of_the_same_row_give_the_same_density(
+            @ForAll long seed, @ForAll @IntRange(min = 1, max = 2) int codes) {
+        Flashes flashes = flashes(seed, codes);
+        List<List<String>> lists = lists();
+        SentList sent = new SentList(model, plan(), lists.get(Chance.of(seed).below(lists.size())));
+        double row = RowPass.run(sent, flashes, CHANNEL, new Lattice()).logSum();
+        double free = FreePass.run(new Densities(automaton(sent)), flashes, CHANNEL, new Lattice())
+                .logSum();
+        // Both drop next to nothing, but not in the same order.
+        assertThat(row).isCloseTo(free, within(1e-4));
+    }
+
     @Property(tries = 15)
     void the_list_chosen_is_the_best_of_all_and_each_weight_is_that_of_enumeration(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 2) int codes) {
@@ -105,8 +118,7 @@ class ExactnessProperties {
         private final List<String> chosen;
 
         Weighing(Flashes flashes) {
-            FormatTrial trial = new FormatTrial(
-                    model, flashes, new CoarseClock.Fit[] {new CoarseClock.Fit(1, 0)}, new LatticeStock());
+            FormatTrial trial = new FormatTrial(model, flashes, List.of(new CoarseClock.Fit(1, 0)), new LatticeStock());
             trial.run();
             trial.read();
             List<Found> groups = trial.finder().groups.stream()
