@@ -44,16 +44,8 @@ final class OracleBound {
         print("fixed order", fixed, fixed, random);
         print("random", random, fixed, random);
         print("tutor", courses(PracticeOrder.TUTOR, people), fixed, random);
-        print(
-                "oracle, shown each",
-                trial.courses("shown each", this::shownEach, people, assumed),
-                fixed,
-                random);
-        print(
-                "oracle, shown last",
-                trial.courses("shown last", this::shownLast, people, assumed),
-                fixed,
-                random);
+        print("oracle, shown each", trial.courses("shown each", this::shownEach, people, assumed), fixed, random);
+        print("oracle, shown last", trial.courses("shown last", this::shownLast, people, assumed), fixed, random);
     }
 
     private List<CourseResult> courses(PracticeOrder order, List<Person> people) {
@@ -90,8 +82,7 @@ final class OracleBound {
 
     /** One skill after the other: learnt, and shown as soon as it is truly mastered. */
     private Course.Order shownEach(SimulatedLearner learner) {
-        return (tutor, now, chance) ->
-                best(PracticeOrder.unpassed(tutor).get(0), learner, tutor, now, chance);
+        return (tutor, now, chance) -> best(PracticeOrder.unpassed(tutor).get(0), learner, tutor, now, chance);
     }
 
     /** What is not truly mastered comes first; what is left is shown at the end. */
