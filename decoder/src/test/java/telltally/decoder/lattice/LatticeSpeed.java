@@ -11,12 +11,14 @@ import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.signal.PulseTrain;
 
 /**
- * Prints what sessions of about 120 flashes cost, in processor time of the one thread, so that other work on the machine
- * hardly counts: the median over rounds of the mean over sessions, and memory allocated.
+ * Prints what sessions of about 120 flashes cost, and hours of one, in processor time of the one thread, so that other
+ * work on the machine hardly counts: the median over rounds of the mean over sessions, after as many rounds that do not
+ * count, and memory allocated.
  */
 public final class LatticeSpeed {
     private static final int FLASHES = 120;
     private static final int SESSIONS = 20;
+    private static final long HOUR_NANOS = 3_600_000_000_000L;
 
     private LatticeSpeed() {}
 
@@ -38,6 +40,26 @@ public final class LatticeSpeed {
                 System.out.printf(Locale.ROOT, "%-8s %-12s told %s   auto %s%n", name, format.id(), told, auto);
             }
         }
+        hours(decoder, formats.get(0), formats);
+    }
+
+    private static void hours(LatticeDecoder decoder, FlashFormat format, List<FlashFormat> formats) {
+        PulseTrain session = PracticeSessions.session(format, Spoiler.CLEAN, 1).train();
+        for (int hours = 1; hours <= 4; hours *= 2) {
+            PulseTrain.Builder joined = PulseTrain.builder();
+            while (joined.nowNanos() < hours * HOUR_NANOS) {
+                session.intervals().forEach(each -> joined.stay(each.lit(), each.lengthNanos()));
+            }
+            List<PulseTrain> one = List.of(joined.build());
+            System.out.printf(
+                    Locale.ROOT,
+                    "%d h, %d flashes of %s: told %s   auto %s%n",
+                    hours,
+                    one.get(0).edgeCount() / 2,
+                    format.id(),
+                    measured(decoder, one, List.of(format), 20),
+                    measured(decoder, one, formats, 20));
+        }
     }
 
     private static List<PulseTrain> trains(FlashFormat format, Spoiler spoiler) {
@@ -56,6 +78,9 @@ public final class LatticeSpeed {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         double[] micros = new double[rounds];
         double kilobytes = 0;
+        for (int round = -rounds; round < 0; round++) {
+            trains.forEach(train -> decoder.decode(train, candidates));
+        }
         for (int round = 0; round < rounds; round++) {
             long bytes = threads.getCurrentThreadAllocatedBytes();
             long nanos = threads.getCurrentThreadCpuTime();
