@@ -16,6 +16,7 @@ final class FormatTrial {
     final Flashes flashes;
     Channel channel = Channel.firstGuess(1);
     private final Flashes lookedAt;
+    private final KnownNoise noise;
     final LatticeStock stock;
     private final Densities densities;
     private @Nullable Pass last;
@@ -24,14 +25,16 @@ final class FormatTrial {
     double logEvidence = Double.NEGATIVE_INFINITY;
 
     /** A first look: the beginning of the recording only, with each of a few clocks. */
-    FormatTrial(FormatModel model, Flashes flashes, List<CoarseClock.Fit> clocks, LatticeStock stock) {
+    FormatTrial(
+            FormatModel model, Flashes flashes, List<CoarseClock.Fit> clocks, KnownNoise noise, LatticeStock stock) {
         this.model = model;
         this.flashes = flashes;
+        this.noise = noise;
         this.stock = stock;
         this.densities = new Densities(model.grammar.automaton);
         lookedAt = flashes.count > BEGINNING ? flashes.slice(0, BEGINNING) : flashes;
-        for (CoarseClock.Fit clock : clocks) {
-            Channel guess = Channel.firstGuess(clock.scale());
+        for (CoarseClock.Fit clock : noise.clockScale().isPresent() ? clocks.subList(0, 1) : clocks) {
+            Channel guess = noise.in(Channel.firstGuess(clock.scale()));
             Pass pass = FreePass.run(densities, lookedAt, guess, stock.take());
             if (pass.logSum() > logEvidence) {
                 logEvidence = pass.logSum();
@@ -55,12 +58,12 @@ final class FormatTrial {
     /** Fits the channel to what was found and runs over the whole recording, again where that changes the channel. */
     void run() {
         Automaton automaton = model.grammar.automaton;
-        Channel fitted = ChannelFit.fitted(pass(), automaton, lookedAt, channel);
+        Channel fitted = noise.in(ChannelFit.fitted(pass(), automaton, lookedAt, channel));
         int runs = 0;
         do {
             channel = fitted;
             replace(FreePass.run(densities, flashes, channel, stock.take()));
-            fitted = ChannelFit.fitted(pass(), automaton, flashes, channel);
+            fitted = noise.in(ChannelFit.fitted(pass(), automaton, flashes, channel));
         } while (++runs < MOST_RUNS && !fitted.nearly(channel));
         logEvidence = pass().logSum() + prior(channel);
     }

@@ -35,14 +35,19 @@ public final class LatticeDecoder implements Decoder {
 
     @Override
     public Reading decode(PulseTrain train, List<FlashFormat> candidates) {
+        return decode(train, candidates, KnownNoise.NOTHING);
+    }
+
+    /** Decodes with some of the noise known, as nobody knows it outside a simulation: the most that can be hoped for. */
+    public Reading decode(PulseTrain train, List<FlashFormat> candidates, KnownNoise noise) {
         LatticeStock stock = Objects.requireNonNullElseGet(idle.getAndSet(null), LatticeStock::new);
-        Reading reading = decode(train, candidates, stock);
+        Reading reading = decode(train, candidates, noise, stock);
         idle.set(stock);
         return reading;
     }
 
-    private Reading decode(PulseTrain train, List<FlashFormat> candidates, LatticeStock stock) {
-        List<FormatTrial> trials = trials(train, candidates, stock);
+    private Reading decode(PulseTrain train, List<FlashFormat> candidates, KnownNoise noise, LatticeStock stock) {
+        List<FormatTrial> trials = trials(train, candidates, noise, stock);
         if (trials.isEmpty()) {
             return Reading.nothing(new Warning(0, WarningKind.NO_FLASHES, "no flash in the whole recording"));
         }
@@ -62,7 +67,8 @@ public final class LatticeDecoder implements Decoder {
         return new ReadingWriter(best, 1 / sum).reading();
     }
 
-    private List<FormatTrial> trials(PulseTrain train, List<FlashFormat> candidates, LatticeStock stock) {
+    private List<FormatTrial> trials(
+            PulseTrain train, List<FlashFormat> candidates, KnownNoise noise, LatticeStock stock) {
         List<FirstSight> sights = new ArrayList<>();
         double top = Double.NEGATIVE_INFINITY;
         for (FlashFormat format : candidates) {
@@ -76,8 +82,8 @@ public final class LatticeDecoder implements Decoder {
         List<FormatTrial> trials = new ArrayList<>();
         for (FirstSight sight : sights) {
             double allowance = COARSE_CUT + 0.5 * sight.flashes().count;
-            if (sight.clocks().get(0).score() > top - allowance) {
-                trials.add(new FormatTrial(sight.model(), sight.flashes(), sight.clocks(), stock));
+            if (noise.clockScale().isPresent() || sight.clocks().get(0).score() > top - allowance) {
+                trials.add(new FormatTrial(sight.model(), sight.flashes(), sight.clocks(), noise, stock));
             }
         }
         return trials;

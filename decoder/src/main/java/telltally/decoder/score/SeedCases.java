@@ -52,7 +52,14 @@ public final class SeedCases {
     }
 
     private static SeedCase frozen(SeedSource.Frozen frozen, long seed) {
-        return new SeedCase(seed, frozen.name(), frozen.format(), frozen.train(), frozen.train(), frozen.truth());
+        return new SeedCase(
+                seed,
+                frozen.name(),
+                frozen.format(),
+                frozen.train(),
+                frozen.train(),
+                frozen.truth(),
+                ImpairmentChain.of());
     }
 
     private SeedCase decoy(SeedSource.Decoys decoys, long seed) {
@@ -60,7 +67,15 @@ public final class SeedCases {
         Decoy decoy = LegalCodes.oneOf(decoys.kinds(), chance.stream("kind"));
         Decoy.Shown shown = decoy.drawnFrom(chance.stream(decoy.kind()));
         return spoiled(
-                new SeedCase(seed, decoy.kind(), Optional.empty(), shown.lamp(), shown.pin(), Truth.nothing()), chance);
+                new SeedCase(
+                        seed,
+                        decoy.kind(),
+                        Optional.empty(),
+                        shown.lamp(),
+                        shown.pin(),
+                        Truth.nothing(),
+                        ImpairmentChain.of()),
+                chance);
     }
 
     private SeedCase played(Lesson lesson, long seed) {
@@ -72,7 +87,8 @@ public final class SeedCases {
                 Optional.of(scenario.format()),
                 recording.lamp(),
                 recording.pin(),
-                recording.truth());
+                recording.truth(),
+                ImpairmentChain.of());
         return spoiled(sent, Chance.of(seed).stream(STREAM).stream("scenario/" + scenario.id()));
     }
 
@@ -83,7 +99,15 @@ public final class SeedCases {
         Transmission sent = drawn.sent();
         Truth truth = new Truth(format.id(), sent.codes(), sent.groups());
         return spoiled(
-                new SeedCase(seed, "random message", Optional.of(format), sent.lamp(), sent.wire(), truth), chance);
+                new SeedCase(
+                        seed,
+                        "random message",
+                        Optional.of(format),
+                        sent.lamp(),
+                        sent.wire(),
+                        truth,
+                        ImpairmentChain.of()),
+                chance);
     }
 
     /** The sender has one clock, so strengths are settled once; what happens at the lamp does not happen at the pin. */
@@ -92,6 +116,6 @@ public final class SeedCases {
         ImpairmentChain chain = set.channel().drawnFrom(channel);
         PulseTrain lamp = chain.applyTo(sent.lamp(), channel.stream("lamp"));
         PulseTrain pin = chain.applyTo(sent.pin(), channel.stream("pin"));
-        return new SeedCase(sent.seed(), sent.origin(), sent.format(), lamp, pin, sent.truth());
+        return new SeedCase(sent.seed(), sent.origin(), sent.format(), lamp, pin, sent.truth(), chain);
     }
 }

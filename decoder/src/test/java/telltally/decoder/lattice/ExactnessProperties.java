@@ -118,7 +118,8 @@ class ExactnessProperties {
         private final List<String> chosen;
 
         Weighing(Flashes flashes) {
-            FormatTrial trial = new FormatTrial(model, flashes, List.of(new CoarseClock.Fit(1, 0)), new LatticeStock());
+            FormatTrial trial = new FormatTrial(
+                    model, flashes, List.of(new CoarseClock.Fit(1, 0)), KnownNoise.NOTHING, new LatticeStock());
             trial.run();
             trial.read();
             List<Found> groups = trial.finder().groups.stream()

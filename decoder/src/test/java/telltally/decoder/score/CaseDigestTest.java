@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import telltally.simulator.channel.ImpairmentChain;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.Segment;
@@ -18,7 +19,14 @@ class CaseDigestTest {
 
     private static SeedCase sample(long seed, PulseTrain lamp, PulseTrain pin, String code) {
         Map<Segment, List<String>> codes = Map.of(Segment.STORED, List.of("11"), Segment.PRESENT, List.of(code));
-        return new SeedCase(seed, "sample", Optional.of(FORMAT), lamp, pin, new Truth("pair-even", codes, List.of()));
+        return new SeedCase(
+                seed,
+                "sample",
+                Optional.of(FORMAT),
+                lamp,
+                pin,
+                new Truth("pair-even", codes, List.of()),
+                ImpairmentChain.of());
     }
 
     private final PulseTrain lamp = PulseTrain.of(false, 9_000_000_000L, 1_000_000_000L, 1_500_000_000L);

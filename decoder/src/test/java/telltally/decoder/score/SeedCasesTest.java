@@ -14,6 +14,7 @@ import telltally.simulator.Simulation;
 import telltally.simulator.channel.ChannelRecipe;
 import telltally.simulator.channel.ChannelRecipe.Step;
 import telltally.simulator.channel.ClockScale;
+import telltally.simulator.channel.ImpairmentChain;
 import telltally.simulator.channel.Jitter;
 import telltally.simulator.channel.Strength;
 import telltally.simulator.document.ProblemException;
@@ -93,7 +94,13 @@ class SeedCasesTest {
         Recording played = Simulation.run(two, 7);
         assertThat(cases.get(1))
                 .isEqualTo(new SeedCase(
-                        7, two.id(), Optional.of(two.format()), played.lamp(), played.pin(), played.truth()));
+                        7,
+                        two.id(),
+                        Optional.of(two.format()),
+                        played.lamp(),
+                        played.pin(),
+                        played.truth(),
+                        ImpairmentChain.of()));
     }
 
     @Test

@@ -105,7 +105,8 @@ public final class CardText {
             }
         }
         rows.sort(Comparator.comparingDouble(Row::listsRight));
-        line("By seed set: whole lists right, beside the plain decoder and the lattice that was told the format.");
+        line(
+                "By seed set: whole lists right, beside the plain decoder and the lattice that was told format and noise.");
         for (Row row : rows.subList(0, Math.min(MOST_ROWS, rows.size()))) {
             table.row(row.cells(card.part().whole()));
         }

@@ -18,7 +18,7 @@ final class CurvesHtml {
         page.markup("<p>Whole lists right. <span class=\"key decoder\">full line, dots</span> ")
                 .words(card.decoder() + ", bars: 95 % interval; ")
                 .markup("<span class=\"key plain\">dashed</span> the plain decoder;"
-                        + " <span class=\"key told\">dotted</span> the lattice that was told the format.</p>\n");
+                        + " <span class=\"key told\">dotted</span> the lattice that was told format and noise.</p>\n");
         page.markup("<div class=\"curves\">\n");
         for (Curve curve : curves) {
             page.markup("<figure>\n" + CurveSvg.text(curve) + "<details><summary>The numbers</summary>\n");

@@ -27,14 +27,13 @@ import telltally.simulator.signal.PulseTrain;
  */
 final class Worker implements AutoCloseable {
     private static final Entrant PLAIN = new InProcess("plain", PlainDecoder::new);
-    private static final Entrant LATTICE = new InProcess("lattice", LatticeDecoder::new);
 
     private final FormatCatalog formats;
     private final Entrant entrant;
     private final boolean told;
     private final boolean probabilities;
     private final Optional<Entrant.Reader> plain;
-    private final Optional<Entrant.Reader> lattice;
+    private final Optional<LatticeDecoder> lattice;
     private final ReadingTimes times = new ReadingTimes();
     private Entrant.Reader decoder;
     private boolean opened = true;
@@ -58,7 +57,7 @@ final class Worker implements AutoCloseable {
         this.entrant = entrant;
         this.decoder = entrant.open();
         this.plain = order.beside() ? Optional.of(PLAIN.open()) : Optional.empty();
-        this.lattice = order.beside() ? Optional.of(LATTICE.open()) : Optional.empty();
+        this.lattice = order.beside() ? Optional.of(new LatticeDecoder()) : Optional.empty();
     }
 
     /**
@@ -156,7 +155,12 @@ final class Worker implements AutoCloseable {
         return new Marks(
                 Mark.of(given.truth(), outcome, probabilities),
                 plain.map(each -> Mark.of(given.truth(), each.read(train, all), true)),
-                lattice.map(each -> Mark.of(given.truth(), each.read(train, given.candidates(all, true)), true)));
+                lattice.map(each -> Mark.of(given.truth(), told(each, given, train, all), true)));
+    }
+
+    /** What the probabilistic decoder reads that is told the format and the noise. */
+    private static Outcome told(LatticeDecoder decoder, SeedCase given, PulseTrain train, List<FlashFormat> all) {
+        return new Outcome.Read(decoder.decode(train, given.candidates(all, true), ToldNoise.of(given.channel())));
     }
 
     ReadingTimes times() {
@@ -167,6 +171,5 @@ final class Worker implements AutoCloseable {
     public void close() {
         decoder.close();
         plain.ifPresent(Entrant.Reader::close);
-        lattice.ifPresent(Entrant.Reader::close);
     }
 }

@@ -13,6 +13,7 @@ import telltally.decoder.score.Line;
 import telltally.decoder.score.Outcome;
 import telltally.decoder.score.Outcome.Failure;
 import telltally.decoder.score.SeedCase;
+import telltally.simulator.channel.ImpairmentChain;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.GroupKind;
@@ -48,7 +49,8 @@ class CaseTextTest {
             new Truth(
                     "count-loop",
                     java.util.Map.of(Segment.CODES, List.of("3", "5")),
-                    List.of(sent("3", 1), sent("5", 41))));
+                    List.of(sent("3", 1), sent("5", 41))),
+            ImpairmentChain.of());
 
     @Test
     void what_was_sent_stands_beside_what_was_read_and_differences_are_marked() {
