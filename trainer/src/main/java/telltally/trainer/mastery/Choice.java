@@ -30,11 +30,21 @@ public record Choice(Skill skill, Level level, String item, Why why, Tally seen)
         /** It goes wrong too often at full level, and comes again by itself. */
         WEAK_SPOT,
         /** All is passed; this was longest ago. */
-        KEEP_IT_UP
+        KEEP_IT_UP;
+
+        /** Whether it comes between what is being learnt, for a reason of its own. */
+        public boolean leavesThePath() {
+            return this == MIXED_IN || this == CHECK_DUE || this == FACT_DUE || this == WEAK_SPOT;
+        }
     }
 
     public Choice(Skill skill, Level level, String item, Why why) {
         this(skill, level, item, why, Tally.NONE);
+    }
+
+    /** The reason, to be said before the drill: a weak spot is not named, since it would name the answer. */
+    public Said announced() {
+        return why == Why.WEAK_SPOT ? Said.of("tutor.why-announced-WEAK_SPOT") : said();
     }
 
     /** The reason, to be said to the learner. */

@@ -71,6 +71,11 @@ public final class DrillMarkedScreen implements Screen {
         return said;
     }
 
+    /** Why the drill came when it did, where that is not plain: said only now, since it may name the answer. */
+    public String reason() {
+        return from.reason();
+    }
+
     public Timeline timeline() {
         return timeline;
     }

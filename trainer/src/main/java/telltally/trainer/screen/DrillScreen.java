@@ -44,6 +44,7 @@ public final class DrillScreen implements Screen {
     private final Display agreed;
     private final Display shownBy;
     private final Way way;
+    private final String reason;
     private final LampRun run;
     private final DrillInput input;
     private final TapTrack taps = new TapTrack();
@@ -60,7 +61,13 @@ public final class DrillScreen implements Screen {
      *     lamp was turned down
      */
     public DrillScreen(Trainer trainer, Drill drill, Display agreed, Way way) {
+        this(trainer, drill, agreed, way, "");
+    }
+
+    /** @param reason why it comes now, where that is not plain from the drills before; else empty */
+    DrillScreen(Trainer trainer, Drill drill, Display agreed, Way way, String reason) {
         this.trainer = trainer;
+        this.reason = reason;
         this.drill = drill;
         this.agreed = agreed;
         this.shownBy = shownBy(drill, agreed);
@@ -103,6 +110,11 @@ public final class DrillScreen implements Screen {
     @Override
     public String title() {
         return trainer.texts().of("drill.skill-" + drill.skill().key());
+    }
+
+    /** Why it comes now, to be said with the marks; empty where it is plain from the drills before. */
+    String reason() {
+        return reason;
     }
 
     public String task() {
@@ -286,7 +298,7 @@ public final class DrillScreen implements Screen {
 
     /** The same drill again, from a clean sheet. */
     DrillScreen anew() {
-        return new DrillScreen(trainer, drill, agreed, way);
+        return new DrillScreen(trainer, drill, agreed, way, reason);
     }
 
     @Override

@@ -30,6 +30,10 @@ public final class HomeScreen implements Screen {
         this.selected = selected;
     }
 
+    Practice practice() {
+        return practice;
+    }
+
     /**
      * One skill of the path.
      *
@@ -53,7 +57,7 @@ public final class HomeScreen implements Screen {
 
     /** Why that. */
     public String why() {
-        return choice.said().in(texts());
+        return choice.announced().in(texts());
     }
 
     /** What is worth knowing today: what is due, what goes wrong most, how it has been going. */

@@ -142,7 +142,8 @@ public final class Trainer implements AutoCloseable {
     }
 
     void drill(DrillCourse course, Choice choice) {
-        show(new DrillScreen(this, course.ask(choice), agreed, course));
+        String reason = choice.why().leavesThePath() ? choice.said().in(texts()) : "";
+        show(new DrillScreen(this, course.ask(choice), agreed, course, reason));
     }
 
     void notice() {

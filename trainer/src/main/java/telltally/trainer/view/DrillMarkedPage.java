@@ -19,6 +19,9 @@ final class DrillMarkedPage extends Page {
         if (!screen.mistakes().isEmpty()) {
             add(mistakes());
         }
+        if (!screen.reason().isEmpty()) {
+            add(Text.of(screen.reason(), "quiet"));
+        }
         next = new PushButton(texts.of("drill.next"), screen::next).styled("primary");
         addFoot(
                 next,

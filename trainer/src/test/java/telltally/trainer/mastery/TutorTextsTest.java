@@ -60,6 +60,11 @@ class TutorTextsTest {
         assertThat(told(Texts.in(Locale.GERMAN), chosen.said()))
                 .isEqualTo("Gewählt, weil die Ziffer 9 auf voller Stufe deine Schwachstelle ist:"
                         + " von den letzten 11 waren 6 richtig.");
+        // Before the drill it must not say what will be counted.
+        assertThat(told(Texts.in(Locale.ENGLISH), chosen.announced()))
+                .isEqualTo("Chosen for a weak spot of yours, which the marks will name.");
+        assertThat(told(Texts.in(Locale.GERMAN), chosen.announced()))
+                .isEqualTo("Gewählt wegen einer Schwachstelle von dir; die Auswertung nennt sie.");
     }
 
     @Test

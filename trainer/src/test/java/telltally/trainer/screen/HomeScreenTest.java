@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import telltally.trainer.drill.Level;
 import telltally.trainer.drill.Skill;
 import telltally.trainer.logbook.DrillEntry;
 import telltally.trainer.logbook.Learner;
@@ -14,7 +16,9 @@ import telltally.trainer.logbook.LessonEntry;
 import telltally.trainer.logbook.Logbook;
 import telltally.trainer.logbook.LogbookException;
 import telltally.trainer.logbook.SampleLogbook;
+import telltally.trainer.mastery.Choice;
 import telltally.trainer.mastery.Stage;
+import telltally.trainer.mastery.Tally;
 
 /** From home to a drill and back, with everything kept on the way. */
 class HomeScreenTest {
@@ -67,6 +71,22 @@ class HomeScreenTest {
         run.at(DrillScreen.class).answer();
         run.at(DrillMarkedScreen.class).next();
         assertThat(run.at(DrillScreen.class).drill().skill()).isEqualTo(Skill.WRITE_AT_ONCE);
+    }
+
+    @Test
+    void a_drill_that_comes_for_a_reason_of_its_own_says_it_with_the_marks() {
+        mira();
+        Practice practice = run.at(HomeScreen.class).practice();
+        Choice weak = new Choice(Skill.COUNT_A_DIGIT, Level.FULL, "9", Choice.Why.WEAK_SPOT, new Tally(6, 11));
+        Choice next = new Choice(Skill.COUNT_A_DIGIT, Level.FULL, "", Choice.Why.NEXT_ON_THE_PATH);
+        DrillCourse course = new DrillCourse(run.trainer, practice, Optional.empty());
+        run.trainer.drill(course, weak);
+        run.at(DrillScreen.class).answer();
+        assertThat(run.at(DrillMarkedScreen.class).reason())
+                .isEqualTo("Chosen because 9s at full level are your weak spot: 6 of the last 11 were right.");
+        run.trainer.drill(course, next);
+        run.at(DrillScreen.class).answer();
+        assertThat(run.at(DrillMarkedScreen.class).reason()).isEmpty();
     }
 
     @Test

@@ -17,9 +17,9 @@ import telltally.trainer.screen.DrillScreen;
 import telltally.trainer.settings.Settings;
 
 /**
- * Writes a picture of what is told before the first drill of every skill, of a drill while it runs and after a wrong answer, of tapping along and of a code shown
- * again, at 1280 by 800 pixels. The first argument is the folder; with a second one, whatever it says, once more with
- * text twice as large; with a third one, in German.
+ * Writes a picture of what is told before the first drill of every skill, of a drill while it runs and after a wrong
+ * answer, of tapping along and of a code shown again, at 1280 by 800 pixels. The first argument is the folder; with a
+ * second one, whatever it says, once more with text twice as large; with a third one, in German.
  */
 public final class DrillPictures {
     private static final DrillMaker MAKER = DrillMaker.shipped();
