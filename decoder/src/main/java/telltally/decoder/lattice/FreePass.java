@@ -5,13 +5,16 @@ import telltally.decoder.lattice.Automaton.GapKind;
 
 /** An automaton run over the flashes of one recording. An arc's tag is the edge. */
 final class FreePass extends Pass {
+    private static final double BEAM = 1e-8;
+    private static final double NEGLIGIBLE = 1e-9;
+
     private final Automaton automaton;
     private final Densities densities;
     private final int[] nodeAt;
     private double most;
 
     private FreePass(Densities densities, Flashes flashes, Channel channel, Lattice lattice) {
-        super(flashes, channel, lattice, densities.automaton.shortestLight);
+        super(flashes, channel, lattice, densities.automaton.shortestLight, BEAM);
         this.automaton = densities.automaton;
         this.densities = densities;
         nodeAt = new int[automaton.nodes];

@@ -3,6 +3,7 @@ package telltally.decoder.lattice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -110,6 +111,19 @@ final class ListStructure {
     /** Lists worth weighing against each other exactly, the best guess first. */
     Set<List<String>> lists() {
         return new LikelyLists(model.format.repeats().listTimes(), passes, layouts).lists();
+    }
+
+    /** The codes that the blocks read, each by itself. */
+    Set<String> readCodes() {
+        Set<String> codes = new LinkedHashSet<>();
+        for (List<Block> pass : passes) {
+            for (Block block : pass) {
+                if (block.complete) {
+                    codes.add(block.best);
+                }
+            }
+        }
+        return codes;
     }
 
     /** Whether every stretch holds the list a whole number of times. */

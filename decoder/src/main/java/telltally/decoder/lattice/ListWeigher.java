@@ -16,6 +16,7 @@ import telltally.simulator.format.GroupKind;
 final class ListWeigher {
     private static final int MOST_LISTS = 48;
     private static final int MOST_CHOICES = 6;
+    private static final int MOST_TURNED = 3;
     private static final double LEAST_SHARE = 1e-6;
     private static final double PER_CODE = -0.15;
 
@@ -32,6 +33,7 @@ final class ListWeigher {
     private final boolean separatorBefore;
     private final boolean separatorAfter;
     private final LatticeStock stock;
+    private final List<String> readSomewhere = new ArrayList<>();
     private final List<Seen> groups;
     private final Map<List<String>, Weighed> weighed = new LinkedHashMap<>();
     private @Nullable Weighed best;
@@ -56,7 +58,8 @@ final class ListWeigher {
         Set<List<String>> lists = structure.lists();
         lists.forEach(this::weigh);
         if (best == null) {
-            // None explains every flash, but a neighbour of the best guess may.
+            // None explains every flash, but a neighbour of the best guess may, with any code that was read anywhere.
+            readSomewhere.addAll(structure.readCodes());
             lists.stream().limit(1).flatMap(list -> variants(list).stream()).forEach(this::weigh);
         }
         Set<List<String>> done = new HashSet<>();
@@ -154,9 +157,16 @@ final class ListWeigher {
                 !separatorAfter);
     }
 
-    /** The list with one code, or two neighbours, as doubtful signs would have them. */
+    /** The list begun elsewhere, or with one code, or two neighbours, as doubtful signs would have them. */
     private Set<List<String>> variants(List<String> codes) {
         Set<List<String>> variants = new LinkedHashSet<>();
+        if (codes.size() <= MOST_TURNED) {
+            for (int first = 1; first < codes.size(); first++) {
+                List<String> turned = new ArrayList<>(codes.subList(first, codes.size()));
+                turned.addAll(codes.subList(0, first));
+                variants.add(turned);
+            }
+        }
         List<List<String>> choices = new ArrayList<>();
         for (String code : codes) {
             choices.add(choices(code));
@@ -183,12 +193,15 @@ final class ListWeigher {
 
     /** What else the column of a code could be. */
     private List<String> choices(String code) {
+        Set<String> choices = new LinkedHashSet<>();
         for (Column column : structure.columns) {
             if (column.code().equals(code)) {
-                return column.evidence().choices(code, LEAST_SHARE, MOST_CHOICES);
+                choices.addAll(column.evidence().choices(code, LEAST_SHARE, MOST_CHOICES));
             }
         }
-        return List.of();
+        choices.addAll(readSomewhere);
+        choices.remove(code);
+        return List.copyOf(choices);
     }
 
     /** Share of all lists weighed that hold this code. */

@@ -6,8 +6,6 @@ package telltally.decoder.lattice;
  * a node's tag is the flash sent.
  */
 abstract class Pass {
-    private static final double BEAM = 1e-8;
-    static final double NEGLIGIBLE = 1e-9;
     static final int MOST_GHOSTS = 3;
     /** The tag of the last node of all. */
     static final int END = -1;
@@ -25,11 +23,16 @@ abstract class Pass {
     final Flashes flashes;
     final Channel channel;
     final Lattice lattice;
+    private final double beam;
     private final double longestGhost;
     private int sink = -1;
 
-    /** @param lattice is used up, until {@link #lattice} is needed no more */
-    Pass(Flashes flashes, Channel channel, Lattice lattice, double shortestLightSeconds) {
+    /**
+     * @param lattice is used up, until {@link #lattice} is needed no more
+     * @param beam a path that lies further behind another into the same flash than this share is not followed
+     */
+    Pass(Flashes flashes, Channel channel, Lattice lattice, double shortestLightSeconds, double beam) {
+        this.beam = beam;
         this.flashes = flashes;
         this.channel = channel;
         this.lattice = lattice;
@@ -93,7 +96,7 @@ abstract class Pass {
 
     private void reach(int flash, int before, double ghosts) {
         gap(flashes.start[flash] - flashes.end[before]);
-        double least = BEAM * lattice.scale(before + 1);
+        double least = beam * lattice.scale(before + 1);
         double worth = ghosts * lattice.relative(before + 1);
         int last = lattice.lastNode(before + 1);
         for (int node = lattice.firstNode(before + 1); node < last; node++) {

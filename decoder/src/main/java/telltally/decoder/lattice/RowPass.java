@@ -8,7 +8,15 @@ final class RowPass extends Pass {
     private static final int MOST_MISSED = Automaton.MOST_MISSED;
     private static final double FARTHEST = Noise.REACH * Noise.REACH;
 
+    /** Wide, since a list that fits badly in one place may fit all the better later, and few paths lead through a row. */
+    private static final double BEAM = 1e-14;
+
+    private static final double NEGLIGIBLE = 1e-15;
+    /** A row of so few flashes is summed whole. */
+    private static final int SHORT_ROW = 32;
+
     private final SentList row;
+    private final double negligible;
     private final double[] lightMean;
     private final double[] lightDeviation;
     private final double[] lightDensity;
@@ -21,7 +29,8 @@ final class RowPass extends Pass {
     private double gapSeconds;
 
     private RowPass(SentList row, Flashes flashes, Channel channel, Lattice lattice) {
-        super(flashes, channel, lattice, row.shortestLight());
+        super(flashes, channel, lattice, row.shortestLight(), row.count() > SHORT_ROW ? BEAM : 0);
+        this.negligible = row.count() > SHORT_ROW ? NEGLIGIBLE : 0;
         this.row = row;
         int lights = row.lights.size();
         lightMean = new double[lights];
@@ -86,7 +95,7 @@ final class RowPass extends Pass {
             if (density > 0) {
                 double weight = density * lightDensity[row.light(to)] * missed[unseen];
                 if (here * weight > most) {
-                    most = Math.max(most, here * weight * NEGLIGIBLE);
+                    most = Math.max(most, here * weight * negligible);
                     add(node, to, weight * ghosts);
                 }
             }
@@ -144,7 +153,7 @@ final class RowPass extends Pass {
 
     private void enter(int to, double weight) {
         if (weight > most) {
-            most = Math.max(most, weight * NEGLIGIBLE);
+            most = Math.max(most, weight * negligible);
             add(0, to, weight);
         }
     }

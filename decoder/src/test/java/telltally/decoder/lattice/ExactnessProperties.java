@@ -13,6 +13,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import telltally.decoder.lattice.Automaton.Gap;
 import telltally.decoder.lattice.Automaton.GapKind;
 import telltally.decoder.lattice.Automaton.Step;
@@ -68,20 +70,21 @@ class ExactnessProperties {
     }
 
     @Property(tries = 100)
-    void a_row_of_flashes_and_an_automaton_of_the_same_row_give_the_same_density(
+    void a_list_that_fits_badly_has_the_density_of_enumeration_too(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 2) int codes) {
         Flashes flashes = flashes(seed, codes);
         List<List<String>> lists = lists();
         SentList sent = new SentList(model, plan(), lists.get(Chance.of(seed).below(lists.size())));
-        double row = RowPass.run(sent, flashes, CHANNEL, new Lattice()).logSum();
-        double free = FreePass.run(new Densities(automaton(sent)), flashes, CHANNEL, new Lattice())
-                .logSum();
-        // Both drop next to nothing, but not in the same order.
-        assertThat(row).isCloseTo(free, within(1e-4));
+        double counted = Math.log(new Enumeration(automaton(sent), flashes, CHANNEL).total());
+        // The enumeration leaves paths out that weigh next to nothing, so it may say a little less.
+        if (counted > -20) {
+            assertThat(RowPass.run(sent, flashes, CHANNEL, new Lattice()).logSum())
+                    .isBetween(counted - 5e-3, counted + 0.1);
+        }
     }
 
     @Property(tries = 15)
-    void the_list_chosen_is_the_best_of_all_and_each_weight_is_that_of_enumeration(
+    void the_weight_of_every_list_that_is_weighed_is_that_of_enumeration(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 2) int codes) {
         Weighing weighing = new Weighing(flashes(seed, codes));
         double top = Collections.max(weighing.all.values());
@@ -90,25 +93,39 @@ class ExactnessProperties {
                 assertThat(log).isCloseTo(weighing.all.get(list), within(1e-3));
             }
         });
-        List<String> best = weighing.best();
-        if (weighing.share(best) > 0.6) {
-            assertThat(weighing.chosen).isEqualTo(best);
-        }
     }
 
     @Test
-    void the_lists_that_the_search_does_not_weigh_hold_next_to_nothing() {
+    void the_lists_that_the_search_does_not_weigh_hold_next_to_nothing_and_the_best_is_chosen() {
         double unweighed = 0;
-        int sessions = 30;
+        int clear = 0;
+        int missedTheBest = 0;
+        int sessions = 100;
         for (int seed = 0; seed < sessions; seed++) {
             Weighing weighing = new Weighing(flashes(seed, 1 + seed % 2));
             unweighed += 1;
             for (List<String> list : weighing.weighed.keySet()) {
                 unweighed -= weighing.share(list);
             }
+            List<String> best = weighing.best();
+            if (weighing.share(best) > 0.6) {
+                clear++;
+                missedTheBest += weighing.chosen.equals(best) ? 0 : 1;
+            }
         }
         // With six flashes of a hundred unseen and lists of one or two codes, many of these sessions can't be told.
         assertThat(unweighed / sessions).isLessThan(0.03);
+        assertThat(clear).isGreaterThan(sessions / 2);
+        assertThat(missedTheBest).isZero();
+    }
+
+    /** Three flashes unseen, or a list begun in its middle: found by this comparison when the search was narrower. */
+    @ParameterizedTest
+    @CsvSource({"33408, 2", "5413, 2"})
+    void a_list_that_was_once_missed_is_chosen(long seed, int codes) {
+        Weighing weighing = new Weighing(flashes(seed, codes));
+        assertThat(weighing.share(weighing.best())).isGreaterThan(0.99);
+        assertThat(weighing.chosen).isEqualTo(weighing.best());
     }
 
     /** One session, weighed by the decoder and by enumeration of all lists. */
