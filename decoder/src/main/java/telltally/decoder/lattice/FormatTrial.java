@@ -11,6 +11,10 @@ import telltally.simulator.format.Segment;
 final class FormatTrial {
     private static final int BEGINNING = 40;
     private static final int MOST_RUNS = 3;
+    /** Logarithms of the ratios of the longest to the shortest flash and gap that there may be. */
+    private static final double ANY_FLASH = 13.8;
+
+    private static final double ANY_GAP = 20.7;
 
     final FormatModel model;
     final Flashes flashes;
@@ -155,6 +159,21 @@ final class FormatTrial {
 
     boolean has(GroupKind kind) {
         return finder().groups.stream().anyMatch(group -> group.kind == kind);
+    }
+
+    /**
+     * How much better the format explains the flashes than lengths of any size would, for each flash, as a logarithm:
+     * the Bayes factor against a sender whose flashes and gaps are evenly likely on a logarithmic scale.
+     */
+    double gainAFlash() {
+        double anyLengths = 0;
+        for (int i = 0; i < flashes.count; i++) {
+            anyLengths -= TabledLog.of(flashes.lit(i) * ANY_FLASH);
+            if (i + 1 < flashes.count) {
+                anyLengths -= TabledLog.of((flashes.start[i + 1] - flashes.end[i]) * ANY_GAP);
+            }
+        }
+        return (logEvidence - anyLengths) / Math.max(1, flashes.count);
     }
 
     double unexplainedShare() {

@@ -22,6 +22,10 @@ public final class LatticeDecoder implements Decoder {
     private static final double FIRST_LOOK_CUT_A_FLASH = 0.7;
     private static final double SECOND_LOOK_CUT = 40;
     private static final double MOST_UNEXPLAINED = 0.3;
+    private static final int SOME_FLASHES = 20;
+    private static final double LEAST_GAIN_OF_SOME = 1.9;
+    private static final int MANY_FLASHES = 40;
+    private static final double LEAST_GAIN_OF_MANY = 2.5;
 
     /** For whoever decodes next; who finds none makes one. */
     private final AtomicReference<@Nullable LatticeStock> idle = new AtomicReference<>();
@@ -54,7 +58,7 @@ public final class LatticeDecoder implements Decoder {
         trials = survivors(trials);
         trials.sort(Comparator.comparingDouble((FormatTrial trial) -> -trial.logEvidence));
         FormatTrial best = trials.get(0);
-        if (best.unexplainedShare() > MOST_UNEXPLAINED) {
+        if (best.unexplainedShare() > MOST_UNEXPLAINED || fitsLikeAnything(best)) {
             return Reading.nothing(new Warning(
                     best.flashes.startNanos[0],
                     WarningKind.NO_FORMAT,
@@ -65,6 +69,14 @@ public final class LatticeDecoder implements Decoder {
             sum += StrictMath.exp(trial.logEvidence - best.logEvidence);
         }
         return new ReadingWriter(best, 1 / sum).reading();
+    }
+
+    /** Whether so many flashes would, in a format that sent them, speak for it more clearly. */
+    private static boolean fitsLikeAnything(FormatTrial best) {
+        int flashes = best.flashes.count;
+        return flashes >= MANY_FLASHES
+                ? best.gainAFlash() < LEAST_GAIN_OF_MANY
+                : flashes >= SOME_FLASHES && best.gainAFlash() < LEAST_GAIN_OF_SOME;
     }
 
     private List<FormatTrial> trials(

@@ -34,8 +34,9 @@
  * RowPass}, {@code ListWeigher}); the probability of a code is that of all lists weighed that hold it.
  *
  * <p><b>Formats.</b> The posterior over candidate formats multiplies the sum over free paths, what the repeats add, and
- * a prior of the clock; candidates far behind after the first forty flashes are given up. A recording in which more than
- * three tenths of the flashes are explained by no rule fits none.
+ * a prior of the clock; candidates far behind after the first forty flashes are given up. A recording fits none in which
+ * more than three tenths of the flashes are explained by no rule, or whose best format explains it hardly better than
+ * lengths evenly likely on a logarithmic scale would ({@code FormatTrial}).
  */
 @NullMarked
 package telltally.decoder.lattice;

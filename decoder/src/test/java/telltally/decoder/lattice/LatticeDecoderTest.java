@@ -13,6 +13,7 @@ import telltally.decoder.lattice.PracticeSessions.Spoiler;
 import telltally.decoder.reading.Reading;
 import telltally.decoder.reading.Reading.Warning;
 import telltally.decoder.reading.WarningKind;
+import telltally.simulator.chance.Chance;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.TextFile;
 import telltally.simulator.format.Encoder;
@@ -139,6 +140,24 @@ class LatticeDecoderTest {
     }
 
     /** Telegraphy timing of Recommendation ITU-R M.1677-1: dash 3 dots, gaps 1, 3 and 7. */
+    @Test
+    void lengths_of_chance_are_said_to_fit_no_format() {
+        List<FlashFormat> formats = FormatCatalog.shipped().all();
+        int nothing = 0;
+        int recordings = 100;
+        for (int seed = 0; seed < recordings; seed++) {
+            Chance chance = Chance.of(seed);
+            PulseTrain.Builder pulses = PulseTrain.builder();
+            for (int i = 0; i < 60; i++) {
+                pulses.dark((long) (1e9 * (0.05 - 0.7 * StrictMath.log(1 - chance.between(0, 1)))));
+                pulses.lit((long) (1e9 * (0.05 - 0.7 * StrictMath.log(1 - chance.between(0, 1)))));
+            }
+            Reading reading = decoder.decode(pulses.dark(5_000_000_000L).build(), formats);
+            nothing += reading.format().isEmpty() && reading.codes().isEmpty() ? 1 : 0;
+        }
+        assertThat(nothing).isGreaterThanOrEqualTo(95);
+    }
+
     @Test
     void a_format_of_ones_own_is_read_like_those_that_ship() throws ProblemException {
         String file = """
