@@ -29,8 +29,23 @@ record Channel(double scale, double biasSeconds, double jitter, double blurSecon
         return one < times * other && other < times * one;
     }
 
-    /** Standard deviation of an observed length made up of sent lengths whose squares add up to this. */
+    /** Variance of an observed length made up of sent lengths whose squares add up to this. */
+    double variance(double squares) {
+        return jitter * jitter * scale * scale * squares + blurSeconds * blurSeconds;
+    }
+
+    /** Standard deviation of the same. */
     double deviation(double squares) {
-        return Math.sqrt(jitter * jitter * scale * scale * squares + blurSeconds * blurSeconds);
+        return Math.sqrt(variance(squares));
+    }
+
+    /** The probabilities that none, one, two, and up to so many flashes in a row are not seen. */
+    double[] missedInARow(int most) {
+        double[] powers = new double[most + 1];
+        powers[0] = 1;
+        for (int i = 1; i <= most; i++) {
+            powers[i] = powers[i - 1] * missed;
+        }
+        return powers;
     }
 }

@@ -1,16 +1,17 @@
 package telltally.decoder.lattice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
+import telltally.decoder.lattice.Automaton.Gap;
 import telltally.simulator.format.CodeShape;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FlashFormat.NothingToReport;
 
 /** What of a format does not depend on a recording. */
 final class FormatModel {
-    private static final double SECONDS = 1e-9;
-
     final FlashFormat format;
     final FormatTimes times;
     final FreeGrammar grammar;
@@ -21,6 +22,8 @@ final class FormatModel {
     final int places;
 
     private final int[] choices;
+    /** Logarithms of how many signs each place may hold; of one place where the length of codes varies. */
+    final double[] logChoices;
     /** Logarithm of how many codes there are, of one sign where their length varies. */
     final double logChoicesOfACode;
     /** Whether the gap before a list is sent again differs from the gap between codes. */
@@ -32,34 +35,26 @@ final class FormatModel {
         this.format = format;
         this.choices = choices(format);
         this.places = format.shape() instanceof CodeShape.Counted ? choices.length : 0;
-        double logChoices = 0;
-        for (int each : choices) {
-            logChoices += Math.log(each);
-        }
-        this.logChoicesOfACode = logChoices;
+        this.logChoices = Arrays.stream(choices).mapToDouble(Math::log).toArray();
+        this.logChoicesOfACode = Arrays.stream(logChoices).sum();
         this.marksRepeats = format.gaps().beforeRepeatNanos() != format.gaps().betweenCodesNanos()
                 && format.repeats().mostCodes() > 1;
         this.framingCode = format.framingCode().orElse("");
         this.times = new FormatTimes(format);
         this.grammar = FreeGrammar.of(format, times);
         Set<Double> lights = new LinkedHashSet<>();
-        format.flashKinds().forEach(kind -> lights.add(kind.onNanos() * SECONDS));
+        format.flashKinds().forEach(kind -> lights.add(times.light(kind).seconds()));
+        times.cylinderFlash.ifPresent(light -> lights.add(light.seconds()));
+        times.leadIn.ifPresent(light -> lights.add(light.seconds()));
         Set<Double> gaps = new LinkedHashSet<>();
-        gaps.add(format.gaps().withinDigitNanos() * SECONDS);
-        gaps.add(format.gaps().betweenDigitsNanos() * SECONDS);
-        gaps.add(format.gaps().betweenCodesNanos() * SECONDS);
-        gaps.add(format.gaps().beforeRepeatNanos() * SECONDS);
-        format.sessions().ifPresent(sessions -> {
-            lights.add(sessions.cylinderFlash().onNanos() * SECONDS);
-            gaps.add(sessions.aroundSeparatorNanos() * SECONDS);
-        });
-        format.leadIn().ifPresent(leadIn -> {
-            lights.add(leadIn.litNanos() * SECONDS);
-            gaps.add(leadIn.darkAfterNanos() * SECONDS);
-        });
+        for (Gap gap : List.of(times.within, times.digits, times.codes, times.repeat)) {
+            gaps.add(gap.seconds());
+        }
+        times.aroundSeparator.ifPresent(gap -> gaps.add(gap.seconds()));
+        times.afterLeadIn.ifPresent(gap -> gaps.add(gap.seconds()));
         if (format.nothingToReport() instanceof NothingToReport.Blinking blinking) {
-            lights.add(blinking.onNanos() * SECONDS);
-            gaps.add(blinking.offNanos() * SECONDS);
+            lights.add(FormatTimes.light(blinking.onNanos()).seconds());
+            gaps.add(FormatTimes.gap(blinking.offNanos()).seconds());
         }
         this.clock = new CoarseClock(new ArrayList<>(lights), new ArrayList<>(gaps));
         double shortestLit =

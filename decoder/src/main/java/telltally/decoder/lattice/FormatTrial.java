@@ -11,10 +11,8 @@ import telltally.simulator.format.Segment;
 final class FormatTrial {
     private static final int BEGINNING = 40;
     private static final int MOST_RUNS = 3;
-    /** Logarithms of the ratios of the longest to the shortest flash and gap that there may be. */
-    private static final double ANY_FLASH = 13.8;
-
-    private static final double ANY_GAP = 20.7;
+    /** Logarithm of the ratio of the longest to the shortest gap that there may be. */
+    private static final double ANY_GAP_LOG_RANGE = 20.7;
 
     final FormatModel model;
     final Flashes flashes;
@@ -168,9 +166,9 @@ final class FormatTrial {
     double gainAFlash() {
         double anyLengths = 0;
         for (int i = 0; i < flashes.count; i++) {
-            anyLengths -= TabledLog.of(flashes.lit(i) * ANY_FLASH);
+            anyLengths -= TabledLog.of(flashes.lit(i) * LightDensities.ANY_LOG_RANGE);
             if (i + 1 < flashes.count) {
-                anyLengths -= TabledLog.of((flashes.start[i + 1] - flashes.end[i]) * ANY_GAP);
+                anyLengths -= TabledLog.of((flashes.start[i + 1] - flashes.end[i]) * ANY_GAP_LOG_RANGE);
             }
         }
         return (logEvidence - anyLengths) / Math.max(1, flashes.count);

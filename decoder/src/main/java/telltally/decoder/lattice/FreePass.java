@@ -31,7 +31,7 @@ final class FreePass extends Pass {
     void begin(int flash) {
         Arrays.fill(nodeAt, -1);
         most = 0;
-        densities.lookAtFlash(flashes.lit(flash), isCutAtEnd(flash));
+        densities.lights.lookAt(flashes.lit(flash), isCutAtEnd(flash));
     }
 
     @Override
@@ -62,8 +62,9 @@ final class FreePass extends Pass {
 
     private void follow(int node, int edge, double here, double ghosts) {
         int to = automaton.edgeTo[edge];
-        double weight =
-                densities.gap[automaton.edgeGap[edge]] * densities.light[automaton.lightOf[to]] * densities.edge[edge];
+        double weight = densities.gap[automaton.edgeGap[edge]]
+                * densities.lights.density[automaton.lightOf[to]]
+                * densities.edge[edge];
         // What falls so far behind another way into this flash can't come to matter.
         if (here * weight > most) {
             most = Math.max(most, here * weight * NEGLIGIBLE);
@@ -88,11 +89,11 @@ final class FreePass extends Pass {
             double density;
             if (automaton.gaps[gap].kind() == GapKind.LEAD) {
                 double start = cut && !automaton.lights[light].broad() ? CUT_WHOLE : 1;
-                density = leadDensity(seconds) * start * densities.light[light] * ghosts;
+                density = leadDensity(seconds) * start * densities.lights.density[light] * ghosts;
             } else if (cut) {
-                density = (1 - channel.missed()) * densities.flash(light, seen, true);
+                density = densities.lights.of(light, seen, true);
             } else {
-                density = densities.gapBeyond(gap, seconds) * densities.light[light] * ghosts;
+                density = densities.gapBeyond(gap, seconds) * densities.lights.density[light] * ghosts;
             }
             double weight = density * densities.edge[edge];
             if (weight > most) {

@@ -1,6 +1,7 @@
 package telltally.decoder.lattice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -32,7 +33,7 @@ final class Layout {
     /** Each code that is sent again saves choosing it; each that differs costs a mistake. */
     private double agreement(int[][] ids, double perMatch) {
         int[] first = new int[codes];
-        java.util.Arrays.fill(first, -1);
+        Arrays.fill(first, -1);
         double sum = 0;
         for (int i = 0; i < ids.length; i++) {
             int at = i == 0 ? phase % codes : 0;

@@ -120,8 +120,8 @@ final class ListWeigher {
         Pass pass = RowPass.run(sent, flashes, channel, stock.take());
         double log = pass.logSum() + codes.size() * PER_CODE;
         for (String code : codes) {
-            for (int place = 0; place < Math.max(1, model.places); place++) {
-                log -= Math.log(model.choices(place)) * (model.places == 0 ? code.length() : 1);
+            for (double choices : model.logChoices) {
+                log -= choices * (model.places == 0 ? code.length() : 1);
             }
         }
         Weighed one = new Weighed(codes, log);

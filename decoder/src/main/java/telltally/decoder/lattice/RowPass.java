@@ -1,5 +1,7 @@
 package telltally.decoder.lattice;
 
+import java.util.Arrays;
+
 /**
  * One list as it was sent, run over the flashes of one recording. A node's tag is the place of the flash in the row. The
  * same sum as that of an automaton whose flashes follow each other in one row, without the automaton.
@@ -17,13 +19,11 @@ final class RowPass extends Pass {
 
     private final SentList row;
     private final double negligible;
-    private final double[] lightMean;
-    private final double[] lightDeviation;
-    private final double[] lightDensity;
+    private final LightDensities lights;
     private final double[] gapMean;
     private final double[] gapDeviation;
-    private final double[] missed = new double[MOST_MISSED + 1];
-    private int[] nodeAt;
+    private final double[] missed;
+    private final int[] nodeAt;
     private int nodesFrom;
     private double most;
     private double gapSeconds;
@@ -32,15 +32,8 @@ final class RowPass extends Pass {
         super(flashes, channel, lattice, row.shortestLight(), row.count() > SHORT_ROW ? BEAM : 0);
         this.negligible = row.count() > SHORT_ROW ? NEGLIGIBLE : 0;
         this.row = row;
-        int lights = row.lights.size();
-        lightMean = new double[lights];
-        lightDeviation = new double[lights];
-        lightDensity = new double[lights];
-        for (int i = 0; i < lights; i++) {
-            double seconds = row.lights.get(i).seconds();
-            lightMean[i] = seconds * channel.scale() + channel.biasSeconds();
-            lightDeviation[i] = channel.deviation(seconds * seconds);
-        }
+        lights = new LightDensities(row.lights);
+        lights.through(channel);
         int gaps = row.gaps.size();
         gapMean = new double[gaps];
         gapDeviation = new double[gaps];
@@ -48,12 +41,9 @@ final class RowPass extends Pass {
             gapMean[i] = row.gaps.get(i).seconds() * channel.scale() - channel.biasSeconds();
             gapDeviation[i] = channel.deviation(row.gaps.get(i).squares());
         }
-        missed[0] = 1;
-        for (int i = 1; i <= MOST_MISSED; i++) {
-            missed[i] = missed[i - 1] * channel.missed();
-        }
+        missed = channel.missedInARow(MOST_MISSED);
         nodeAt = new int[row.count()];
-        java.util.Arrays.fill(nodeAt, -1);
+        Arrays.fill(nodeAt, -1);
     }
 
     static RowPass run(SentList row, Flashes flashes, Channel channel, Lattice lattice) {
@@ -66,14 +56,7 @@ final class RowPass extends Pass {
     void begin(int flash) {
         most = 0;
         nodesFrom = lattice.nodes();
-        for (int i = 0; i < lightDensity.length; i++) {
-            lightDensity[i] = (1 - channel.missed()) * density(i, flashes.lit(flash), isCutAtEnd(flash));
-        }
-    }
-
-    private double density(int light, double seconds, boolean cut) {
-        double z = (seconds - lightMean[light]) / lightDeviation[light];
-        return cut ? Noise.beyond(z) : Noise.density(z) / lightDeviation[light] + smear(seconds, lightMean[light]);
+        lights.lookAt(flashes.lit(flash), isCutAtEnd(flash));
     }
 
     @Override
@@ -93,7 +76,7 @@ final class RowPass extends Pass {
             squares += gap.squares();
             double density = gapDensity(sent, squares);
             if (density > 0) {
-                double weight = density * lightDensity[row.light(to)] * missed[unseen];
+                double weight = density * lights.density[row.light(to)] * missed[unseen];
                 if (here * weight > most) {
                     most = Math.max(most, here * weight * negligible);
                     add(node, to, weight * ghosts);
@@ -108,8 +91,7 @@ final class RowPass extends Pass {
     private double gapDensity(double sent, double squares) {
         double mean = sent * channel.scale() - channel.biasSeconds();
         double off = gapSeconds - mean;
-        double relative = channel.jitter() * channel.scale();
-        double variance = relative * relative * squares + channel.blurSeconds() * channel.blurSeconds();
+        double variance = channel.variance(squares);
         double smeared = smear(gapSeconds, mean);
         if (off * off >= FARTHEST * variance) {
             return smeared;
@@ -119,7 +101,7 @@ final class RowPass extends Pass {
     }
 
     private void add(int node, int to, double weight) {
-        // Tags of a layer are few: whether this one is among its nodes is told by the node itself.
+        // Nodes are numbered one after the other: an older one belongs to a layer before.
         int known = nodeAt[to];
         if (known < nodesFrom) {
             known = lattice.node(to);
@@ -132,7 +114,7 @@ final class RowPass extends Pass {
     void lead(int flash, double seconds, boolean cut, double ghosts) {
         double before = row.firstWeight() * leadDensity(seconds) * (cut ? CUT_WHOLE : 1) * ghosts;
         for (int unseen = 0; unseen <= MOST_MISSED && unseen < row.count(); unseen++) {
-            enter(unseen, before * missed[unseen] * lightDensity[row.light(unseen)]);
+            enter(unseen, before * missed[unseen] * lights.density[row.light(unseen)]);
         }
         if (!row.openStart()) {
             return;
@@ -141,13 +123,13 @@ final class RowPass extends Pass {
         for (int i = 0; i < left.length; i++) {
             left[i] = Noise.beyond((seconds - gapMean[i]) / gapDeviation[i]) * ghosts;
         }
-        double[] whole = new double[lightMean.length];
+        double[] whole = new double[lights.density.length];
         for (int i = 0; i < whole.length && cut; i++) {
-            whole[i] = (1 - channel.missed()) * density(i, flashes.lit(flash), true);
+            whole[i] = lights.of(i, flashes.lit(flash), true);
         }
         for (int to = 0; to < row.count(); to++) {
             int light = row.light(to);
-            enter(to, row.entering() * (cut ? whole[light] : left[row.gapBefore(to)] * lightDensity[light]));
+            enter(to, row.entering() * (cut ? whole[light] : left[row.gapBefore(to)] * lights.density[light]));
         }
     }
 

@@ -160,7 +160,8 @@ final class Worker implements AutoCloseable {
 
     /** What the probabilistic decoder reads that is told the format and the noise. */
     private static Outcome told(LatticeDecoder decoder, SeedCase given, PulseTrain train, List<FlashFormat> all) {
-        return new Outcome.Read(decoder.decode(train, given.candidates(all, true), ToldNoise.of(given.channel())));
+        return InProcess.outcome(
+                () -> decoder.decode(train, given.candidates(all, true), ToldNoise.of(given.channel())));
     }
 
     ReadingTimes times() {
