@@ -28,6 +28,18 @@ final class Recordings {
         return Flashes.of(train(darkAndLitSeconds), true, 1_000_000, 1_000_000, 1000);
     }
 
+    /** A recording read whole in one format, before its lists are settled. */
+    static FormatTrial trial(FlashFormat format, String darkAndLitSeconds) {
+        FormatModel model = new FormatModel(format);
+        Flashes flashes = Flashes.of(
+                train(darkAndLitSeconds), !format.restsLit(), model.leastLitNanos, model.leastDarkNanos, 1000);
+        FormatTrial trial = new FormatTrial(
+                model, flashes, model.clock.fits(new Lengths(flashes)), KnownNoise.NOTHING, new LatticeStock());
+        trial.run();
+        trial.read();
+        return trial;
+    }
+
     static FlashFormat shipped(String id) {
         return FormatCatalog.shipped().find(id).orElseThrow();
     }
