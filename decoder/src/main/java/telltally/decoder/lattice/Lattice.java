@@ -83,7 +83,7 @@ final class Lattice {
         layers++;
     }
 
-    /** A node that paths may begin in, with the weight of doing so. */
+    /** A node of the first layer that paths may begin in, with the weight of doing so. */
     int source(int tag, double weight) {
         int node = node(tag);
         forward[node] = weight;
