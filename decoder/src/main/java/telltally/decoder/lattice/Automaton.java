@@ -105,14 +105,14 @@ final class Automaton {
     private Automaton(Builder builder) {
         nodes = builder.nodes;
         lightOf = Arrays.copyOf(builder.lightOf, nodes);
-        lights = builder.lights.toArray(new Light[0]);
+        lights = builder.lights.all().toArray(new Light[0]);
         steps = builder.steps.toArray(new Step[0]);
         double shortest = Double.MAX_VALUE;
         for (Light light : lights) {
             shortest = light.broad() || light.seconds() == 0 ? shortest : Math.min(shortest, light.seconds());
         }
         shortestLight = shortest;
-        EdgeComposer composer = new EdgeComposer(this, builder.missable, builder.gapOf, builder.gaps);
+        EdgeComposer composer = new EdgeComposer(this, builder.missable, builder.gapOf, builder.gaps.all());
         composer.compose();
         gaps = composer.gaps();
         fixedGaps = composer.fixedGaps();
@@ -140,9 +140,9 @@ final class Automaton {
         private int nodes;
         private int[] lightOf = new int[64];
         private boolean[] missable = new boolean[64];
-        private final List<Light> lights = new ArrayList<>();
+        private final Distinct<Light> lights = new Distinct<>();
         private final List<Step> steps = new ArrayList<>();
-        private final List<Gap> gaps = new ArrayList<>();
+        private final Distinct<Gap> gaps = new Distinct<>();
         private int[] gapOf = new int[128];
 
         Builder() {
@@ -155,7 +155,7 @@ final class Automaton {
                 lightOf = Arrays.copyOf(lightOf, 2 * nodes);
                 missable = Arrays.copyOf(missable, 2 * nodes);
             }
-            lightOf[nodes] = known(lights, light);
+            lightOf[nodes] = lights.numberOf(light);
             missable[nodes] = canBeMissed;
             return nodes++;
         }
@@ -173,24 +173,9 @@ final class Automaton {
                 if (steps.size() == gapOf.length) {
                     gapOf = Arrays.copyOf(gapOf, 2 * gapOf.length);
                 }
-                gapOf[steps.size()] = known(gaps, gap);
+                gapOf[steps.size()] = gaps.numberOf(gap);
                 steps.add(new Step(from, to, gap, weight, ends, sign, repeat));
             }
-        }
-
-        /** Its place among the different ones, of which there are few: mostly the very same object comes again. */
-        private static <T> int known(List<T> different, T one) {
-            for (int i = different.size() - 1; i >= 0; i--) {
-                if (different.get(i) == one) {
-                    return i;
-                }
-            }
-            int at = different.indexOf(one);
-            if (at < 0) {
-                different.add(one);
-                return different.size() - 1;
-            }
-            return at;
         }
 
         Automaton build() {

@@ -48,10 +48,12 @@ final class SentList {
     private final FormatModel model;
     private final FormatTimes times;
     private final Plan plan;
+    private final Distinct<Light> distinctLights = new Distinct<>();
+    private final Distinct<Gap> distinctGaps = new Distinct<>();
     /** The different lengths of the row. */
-    final List<Light> lights = new ArrayList<>();
+    final List<Light> lights = distinctLights.all();
 
-    final List<Gap> gaps = new ArrayList<>();
+    final List<Gap> gaps = distinctGaps.all();
     private int count;
     private int[] lightAt = new int[64];
     private int[] gapBefore = new int[64];
@@ -170,22 +172,11 @@ final class SentList {
             mayEndAfter = Arrays.copyOf(mayEndAfter, 2 * count);
         }
         Gap gap = count == 0 ? AROUND_THE_END : before;
-        lightAt[count] = known(lights, light);
-        gapBefore[count] = known(gaps, gap);
+        lightAt[count] = distinctLights.numberOf(light);
+        gapBefore[count] = distinctGaps.numberOf(gap);
         slotAt[count] = slots.size() - 1;
         lengthSeconds += count == 0 ? 0 : gap.seconds() + USUAL_LIGHT_SECONDS;
         count++;
-    }
-
-    /** Its place among the different ones, of which there are few and each is one object. */
-    private static <T> int known(List<T> different, T one) {
-        for (int i = 0; i < different.size(); i++) {
-            if (different.get(i) == one) {
-                return i;
-            }
-        }
-        different.add(one);
-        return different.size() - 1;
     }
 
     private void separator(Gap before) {
