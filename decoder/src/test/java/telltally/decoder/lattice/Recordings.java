@@ -16,7 +16,7 @@ final class Recordings {
     static PulseTrain train(String darkAndLitSeconds) {
         PulseTrain.Builder pulses = PulseTrain.builder();
         boolean lit = false;
-        for (String each : darkAndLitSeconds.trim().split("\\s+")) {
+        for (String each : darkAndLitSeconds.trim().split("\\s+", -1)) {
             pulses.stay(lit, Seconds.parseNanos(each));
             lit = !lit;
         }
