@@ -26,6 +26,11 @@ class ChannelFitTest {
         final PulseTrain train;
 
         Session(long seed, int times, double scale, double bias, double jitter, double blur) {
+            this(seed, times, scale, bias, jitter, blur, -1);
+        }
+
+        /** @param odd the number of a flash that lasts a quarter longer than it should, as by a mishap */
+        Session(long seed, int times, double scale, double bias, double jitter, double blur, int odd) {
             Chance chance = Chance.of(seed);
             PulseTrain.Builder pulses = PulseTrain.builder().dark(2_000_000_000L);
             double[] gaps = {4, 0.5, 2, 0.5, 0.5};
@@ -33,7 +38,7 @@ class ChannelFitTest {
                 if (i > 0) {
                     pulses.dark(length(chance, gaps[i % 5], -1, scale, bias, jitter, blur));
                 }
-                pulses.lit(length(chance, 0.5, 1, scale, bias, jitter, blur));
+                pulses.lit(length(chance, 0.5, 1, i == odd ? 1.28 * scale : scale, bias, jitter, blur));
             }
             train = pulses.dark(500_000_000L).build();
         }
@@ -56,22 +61,29 @@ class ChannelFitTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1, 1.1, 0.03, 0.02, 0.004",
-        "2, 0.9, -0.02, 0.05, 0.03",
-        "3, 1, 0, 0.01, 0.05",
-        "4, 1.2, 0.01, 0.09, 0.01",
-        "5, 1, 0.02, 0.003, 0.001"
+        "1, 8, 1.1, 0.03, 0.02, 0.004, -1",
+        "2, 8, 0.9, -0.02, 0.05, 0.03, -1",
+        "3, 8, 1, 0, 0.01, 0.05, -1",
+        "4, 8, 1.2, 0.01, 0.09, 0.01, -1",
+        "5, 8, 1, 0.02, 0.003, 0.001, -1",
+        "6, 1, 1, 0, 0.03, 0.03, -1",
+        "7, 1, 1.1, 0, 0.06, 0.01, -1",
+        "8, 1, 0.9, 0, 0.01, 0.01, -1",
+        "9, 1, 1, 0, 0.1, 0.01, -1",
+        "10, 6, 1, 0, 0.003, 0.001, 12",
+        "11, 2, 1, 0.01, 0.01, 0.004, 7",
+        "12, 1, 1.05, 0, 0.02, 0.02, 2"
     })
     void scale_and_bias_lie_where_the_weighted_squares_are_least_and_the_widths_where_the_likelihood_is_greatest(
-            long seed, double scale, double bias, double jitter, double blur) {
-        Session session = new Session(seed, 8, scale, bias, jitter, blur);
-        Channel before = new Channel(scale * 1.01, bias + 0.003, 0.06, 0.03, 0.01, 0.01);
+            long seed, int times, double scale, double bias, double jitter, double blur, int odd) {
+        Session session = new Session(seed, times, scale, bias, jitter, blur, odd);
+        Channel before = new Channel(scale * 1.01, bias + 0.003, 0.04, 0.01, 0.01, 0.01);
         Channel fitted = fitted(session.train, before);
         bothDerivativesVanish(session.lengths, before, fitted.scale(), fitted.biasSeconds());
         double[] widths = likeliest(session.lengths, before, fitted);
         assertThat(fitted.jitter()).isEqualTo(widths[0]);
         assertThat(fitted.blurSeconds()).isEqualTo(widths[1]);
-        assertThat(fitted.scale()).isCloseTo(scale, within(0.06));
+        assertThat(fitted.scale()).isCloseTo(scale, within(0.08));
     }
 
     /**

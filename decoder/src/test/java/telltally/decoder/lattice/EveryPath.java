@@ -19,6 +19,9 @@ final class EveryPath {
     /** The ratios of the longest to the shortest flash that there may be, as a logarithm. */
     private static final double ANY_FLASH = 13.8;
 
+    /** Keeps sums over many flashes within the range of numbers. */
+    private static final double PER_FLASH = 0.02;
+
     private final Automaton automaton;
     private final Flashes flashes;
     private final Channel channel;
@@ -42,8 +45,12 @@ final class EveryPath {
         }
     }
 
-    /** Density of the recording. */
-    double total() {
+    /** Natural logarithm of the density of the recording. */
+    double logTotal() {
+        return Math.log(total()) - flashes.count * Math.log(PER_FLASH);
+    }
+
+    private double total() {
         double total = 0;
         for (Step first : stepsFrom.get(Automaton.START)) {
             total += first.weight() * over(first.gap(), first.to(), -1, 0);
@@ -62,7 +69,7 @@ final class EveryPath {
                 double dark = cutGap ? 1 : gapDensity(gap, before, flash);
                 total += dark
                         * ghosts(before, flash)
-                        * (1 - channel.missed())
+                        * (PER_FLASH * (1 - channel.missed()))
                         * lit(automaton.light(to), gap, flash)
                         * after[flash][to];
             }
@@ -124,7 +131,7 @@ final class EveryPath {
             double length = flashes.lit(flash);
             double from = flash == 0 ? 0 : flashes.end[flash - 1];
             double to = next == flashes.count ? flashes.end[flash] + flashes.tailSeconds : flashes.start[next];
-            weight *= Math.max(0, channel.ghost() * 2 * (1 - length / most) / most / (to - from));
+            weight *= PER_FLASH * Math.max(0, channel.ghost() * 2 * (1 - length / most) / most / (to - from));
         }
         return weight;
     }

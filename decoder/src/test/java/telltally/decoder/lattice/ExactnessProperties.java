@@ -30,7 +30,7 @@ class ExactnessProperties {
         double[] counted = new double[lists.size()];
         for (int i = 0; i < counted.length; i++) {
             SentList sent = sent(lists.get(i));
-            counted[i] = Math.log(new EveryPath(TwoDigitFormat.automaton(sent), flashes, CHANNEL).total());
+            counted[i] = new EveryPath(TwoDigitFormat.automaton(sent), flashes, CHANNEL).logTotal();
         }
         double best = Arrays.stream(counted).max().orElseThrow();
         for (int i = 0; i < counted.length; i++) {
@@ -50,7 +50,7 @@ class ExactnessProperties {
         Flashes flashes = small.flashes(seed, codes);
         List<List<String>> lists = small.lists();
         SentList sent = sent(lists.get(Chance.of(seed).below(lists.size())));
-        double counted = Math.log(new EveryPath(TwoDigitFormat.automaton(sent), flashes, CHANNEL).total());
+        double counted = new EveryPath(TwoDigitFormat.automaton(sent), flashes, CHANNEL).logTotal();
         if (counted > -40) {
             assertThat(RowPass.run(sent, flashes, CHANNEL, new Lattice()).logSum())
                     .isCloseTo(counted, within(5e-3));
@@ -124,10 +124,7 @@ class ExactnessProperties {
             for (List<String> list : small.lists()) {
                 SentList sent = sent(list);
                 double prior = list.size() * (-0.15 - Math.log(9));
-                all.put(
-                        list,
-                        Math.log(new EveryPath(TwoDigitFormat.automaton(sent), flashes, trial.channel).total())
-                                + prior);
+                all.put(list, new EveryPath(TwoDigitFormat.automaton(sent), flashes, trial.channel).logTotal() + prior);
             }
         }
 

@@ -211,7 +211,11 @@ class FreeGrammarTest {
         assertThat(said(grammar).stream().filter(step -> step.ends() == Ends.SIGN && step.weight() > 0))
                 .isEmpty();
         assertThat(said(grammar))
-                .contains(new Said("CODE0.1", "CODE0.1", dark(1.4), 0.35, Ends.GROUP, "E", false).rounded());
+                .contains(
+                        new Said("CODE0.1", "CODE0.1", dark(1.4), 0.35, Ends.GROUP, "E", false).rounded(),
+                        new Said("START", "CODE0.2", Gap.LEAD, 0.3, Ends.NOTHING, "", false).rounded(),
+                        new Said("UNREADABLE0.1", "CODE0.2", Gap.broad(1e-3, 1e6), 0.05, Ends.GROUP, "", false)
+                                .rounded());
     }
 
     /** For every step said so far: the recording may begin in its gap, once for each gap into a flash, and end in it. */
