@@ -77,6 +77,7 @@ final class Densities {
         for (; at < gapReach.length; at++) {
             double z = (seconds - gapMean[at]) * gapPerDeviation[at];
             if (z <= -Noise.REACH && seconds <= Pass.LEAST_SMEARED * gapMean[at]) {
+                // A longer gap could only reach so far down by scattering more widely: none is read that way.
                 break;
             }
             gap[at] = Noise.density(z) * gapPerDeviation[at] + Pass.smear(seconds, gapMean[at]);

@@ -1,7 +1,5 @@
 package telltally.decoder.lattice;
 
-import java.util.Arrays;
-
 /**
  * One list as it was sent, run over the flashes of one recording. A node's tag is the place of the flash in the row. The
  * same sum as that of an automaton whose flashes follow each other in one row, without the automaton.
@@ -43,7 +41,6 @@ final class RowPass extends Pass {
         }
         missed = channel.missedInARow(MOST_MISSED);
         nodeAt = new int[row.count()];
-        Arrays.fill(nodeAt, -1);
     }
 
     static RowPass run(SentList row, Flashes flashes, Channel channel, Lattice lattice) {
