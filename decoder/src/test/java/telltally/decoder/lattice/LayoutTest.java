@@ -38,11 +38,14 @@ class LayoutTest {
         return blocks;
     }
 
-    @SafeVarargs
-    private static Layout filled(FormatModel model, int codes, int phase, List<Block>... passes) {
+    private static Layout filled(FormatModel model, int codes, int phase, List<Block> pass) {
+        return filledByStretch(model, codes, phase, List.of(pass));
+    }
+
+    private static Layout filledByStretch(FormatModel model, int codes, int phase, List<List<Block>> passes) {
         int[][] none = {};
         Layout layout = new Layout(model, codes, phase, PRIOR, none);
-        layout.fill(model, List.of(passes));
+        layout.fill(model, passes);
         return layout;
     }
 
@@ -78,7 +81,7 @@ class LayoutTest {
     @Test
     void a_beginning_in_a_later_sending_of_the_list_stands_in_the_same_columns() {
         assertThat(rough(2, 3, new int[] {0}, new int[] {1, 0})).isCloseTo(CHOOSING_A_CODE, EXACT);
-        Layout later = filled(EVEN, 2, 3, pass(whole("34")), pass(whole("21"), whole("34")));
+        Layout later = filledByStretch(EVEN, 2, 3, List.of(pass(whole("34")), pass(whole("21"), whole("34"))));
         assertThat(columns(later)).containsExactly("21", "34");
     }
 

@@ -2,6 +2,7 @@ package telltally.decoder.lattice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static telltally.decoder.lattice.Sendings.TWO_DIGITS;
 import static telltally.decoder.lattice.Sendings.begunBefore;
 import static telltally.decoder.lattice.Sendings.repeat;
 import static telltally.decoder.lattice.Sendings.sign;
@@ -29,12 +30,7 @@ class ListStructureTest {
     private static final FormatModel FRAMED = looping("\"most_codes\": 9", ", \"framing_code\": \"12\"");
 
     private static FormatModel looping(String list, String rest) {
-        return Sendings.format("""
-                "flashes_s": {"flash": 0.5},
-                "code": {"places": [{"flash": "flash", "from": 1, "to": 9}, {"flash": "flash", "from": 1, "to": 9}]},
-                "gaps": {"within_digit_s": 0.5, "between_digits_s": 2.0, "between_codes_s": 4.0},
-                "list": {"loops": true,
-                """ + list + "}" + rest);
+        return Sendings.format(TWO_DIGITS + "\"list\": {\"loops\": true, " + list + "}" + rest);
     }
 
     /** What a code that comes again is worth: there are 81. */

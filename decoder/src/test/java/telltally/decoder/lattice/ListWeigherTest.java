@@ -3,6 +3,8 @@ package telltally.decoder.lattice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static telltally.decoder.lattice.Sendings.TWO_DIGITS;
+import static telltally.decoder.lattice.Sendings.flashes;
 import static telltally.decoder.lattice.Sendings.sign;
 import static telltally.decoder.lattice.Sendings.whole;
 
@@ -17,32 +19,18 @@ import telltally.decoder.lattice.ListWeigher.Seen;
 import telltally.decoder.lattice.SentList.Plan;
 import telltally.decoder.reading.Reading.Alternative;
 import telltally.simulator.format.GroupKind;
-import telltally.simulator.signal.PulseTrain;
 
 /** Which lists are weighed for flashes and groups made by hand, and what their weights come to. */
 class ListWeigherTest {
     private static final Offset<Double> EXACT = within(1e-9);
-    private static final Channel CHANNEL = new Channel(1, 0, 0.08, 0.03, 0.03, 0.02);
-    private static final String PAIR = """
-            "flashes_s": {"flash": 0.5},
-            "code": {"places": [{"flash": "flash", "from": 1, "to": 9}, {"flash": "flash", "from": 1, "to": 9}]},
-            "gaps": {"within_digit_s": 0.5, "between_digits_s": 2.0, "between_codes_s": 4.0},
-            """;
-    private static final FormatModel TWICE = Sendings.format(PAIR + "\"list\": {\"list_times\": 2, \"most_codes\": 2}");
+    private static final Channel CHANNEL = TwoDigitFormat.CHANNEL;
+    private static final FormatModel TWICE =
+            Sendings.format(TWO_DIGITS + "\"list\": {\"list_times\": 2, \"most_codes\": 2}");
     private static final FormatModel LOOPING =
-            Sendings.format(PAIR + "\"list\": {\"loops\": true}, \"framing_code\": \"12\"");
+            Sendings.format(TWO_DIGITS + "\"list\": {\"loops\": true}, \"framing_code\": \"12\"");
     private static final FormatModel SESSIONS = Sendings.shipped("pair-even");
 
     private final LatticeStock stock = new LatticeStock();
-
-    /** Dark and lit lengths in turn, in milliseconds. */
-    private static Flashes flashes(List<Integer> lengths) {
-        PulseTrain.Builder pulses = PulseTrain.builder();
-        for (int i = 0; i < lengths.size(); i++) {
-            pulses.stay(i % 2 == 1, lengths.get(i) * 1_000_000L);
-        }
-        return Flashes.of(pulses.build(), true, 1_000_000, 1_000_000, 1000);
-    }
 
     /** Codes of two digits, each flash and gap as long as it should be. */
     private static List<Integer> clean(String... codes) {
@@ -262,7 +250,7 @@ class ListWeigherTest {
 
         @Test
         void are_no_longer_than_the_format_allows() {
-            FormatModel one = Sendings.format(PAIR + "\"list\": {\"loops\": true, \"most_codes\": 1}");
+            FormatModel one = Sendings.format(TWO_DIGITS + "\"list\": {\"loops\": true, \"most_codes\": 1}");
             assertThat(weighed(one, structure(one, "34", "21"), "34", "34")).allMatch(list -> list.length() == 2);
             assertThat(weighed(TWICE, structure(TWICE, "34", "21", "34", "21"), "34", "21", "34", "21"))
                     .contains("34 21");

@@ -2,6 +2,7 @@ package telltally.decoder.lattice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static telltally.decoder.lattice.Sendings.TWO_DIGITS;
 import static telltally.decoder.lattice.Sendings.sign;
 
 import java.util.ArrayList;
@@ -13,19 +14,13 @@ import telltally.decoder.lattice.Region.Reported;
 import telltally.decoder.reading.Reading.Alternative;
 import telltally.simulator.format.GroupKind;
 import telltally.simulator.format.Segment;
-import telltally.simulator.signal.PulseTrain;
 
 /** What is reported of one segment, for groups and flashes made by hand. */
 class RegionTest {
-    private static final Channel CHANNEL = new Channel(1, 0, 0.08, 0.03, 0.03, 0.02);
-    private static final String PAIR = """
-            "flashes_s": {"flash": 0.5},
-            "code": {"places": [{"flash": "flash", "from": 1, "to": 9}, {"flash": "flash", "from": 1, "to": 9}]},
-            "gaps": {"within_digit_s": 0.5, "between_digits_s": 2.0, "between_codes_s": 4.0},
-            """;
-    private static final FormatModel TWICE = Sendings.format(PAIR + "\"list\": {\"list_times\": 2}");
+    private static final Channel CHANNEL = TwoDigitFormat.CHANNEL;
+    private static final FormatModel TWICE = Sendings.format(TWO_DIGITS + "\"list\": {\"list_times\": 2}");
     private static final FormatModel LOOPING =
-            Sendings.format(PAIR + "\"list\": {\"loops\": true}, \"framing_code\": \"12\"");
+            Sendings.format(TWO_DIGITS + "\"list\": {\"loops\": true}, \"framing_code\": \"12\"");
     private static final FormatModel SESSIONS = Sendings.shipped("pair-even");
 
     /** Everything that is settled together: flashes as dark and lit milliseconds, and the groups found in them. */
@@ -126,13 +121,12 @@ class RegionTest {
         }
 
         private FormatTrial trial() {
-            PulseTrain.Builder pulses = PulseTrain.builder();
-            for (int i = 0; i < lengths.size(); i++) {
-                pulses.stay(i % 2 == 1, lengths.get(i) * 1_000_000L);
-            }
-            Flashes seen = Flashes.of(pulses.build(), true, 1_000_000, 1_000_000, 1000);
             FormatTrial trial = new FormatTrial(
-                    model, seen, List.of(new CoarseClock.Fit(1, 0)), KnownNoise.NOTHING, new LatticeStock());
+                    model,
+                    Sendings.flashes(lengths),
+                    List.of(new CoarseClock.Fit(1, 0)),
+                    KnownNoise.NOTHING,
+                    new LatticeStock());
             trial.run();
             trial.read();
             trial.channel = CHANNEL;
@@ -396,7 +390,7 @@ class RegionTest {
 
         @Test
         void steady_light_that_announces_a_code_does() {
-            FormatModel announced = Sendings.format(PAIR + """
+            FormatModel announced = Sendings.format(TWO_DIGITS + """
                     "lead_in": {"lit_s": 2.5, "dark_after_s": 2.5}, "list": {"loops": true}
                     """);
             Guess two = sign("2", 0.6, "3", 0.4);

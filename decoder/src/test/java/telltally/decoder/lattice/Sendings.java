@@ -1,29 +1,36 @@
 package telltally.decoder.lattice;
 
 import java.util.List;
-import telltally.simulator.document.ProblemException;
-import telltally.simulator.document.TextFile;
-import telltally.simulator.format.FormatCatalog;
-import telltally.simulator.format.FormatReader;
 import telltally.simulator.format.GroupKind;
+import telltally.simulator.signal.PulseTrain;
 
 /** Sendings of codes as a recording might show them, made by hand, and the formats that they are of. */
 final class Sendings {
+    /** The members of a format of two digits of 1 to 9 in half seconds, before those of its list. */
+    static final String TWO_DIGITS = """
+            "flashes_s": {"flash": 0.5},
+            "code": {"places": [{"flash": "flash", "from": 1, "to": 9}, {"flash": "flash", "from": 1, "to": 9}]},
+            "gaps": {"within_digit_s": 0.5, "between_digits_s": 2.0, "between_codes_s": 4.0},
+            """;
+
     private Sendings() {}
 
     static FormatModel shipped(String format) {
-        return new FormatModel(FormatCatalog.shipped().find(format).orElseThrow());
+        return new FormatModel(Recordings.shipped(format));
     }
 
-    /** @param rest what stands in the file beside its head */
-    static FormatModel format(String rest) {
-        String file =
-                "{\"schema\": \"telltally/format/1\", \"id\": \"own\", \"title\": \"Made for a test\", " + rest + "}";
-        try {
-            return new FormatModel(FormatReader.read(new TextFile("own.json", file)));
-        } catch (ProblemException e) {
-            throw new IllegalStateException(e);
+    /** A format of which the members after its title are given. */
+    static FormatModel format(String members) {
+        return new FormatModel(Recordings.format("own", members));
+    }
+
+    /** Dark and lit lengths by turns, dark first. */
+    static Flashes flashes(List<Integer> darkAndLitMillis) {
+        PulseTrain.Builder pulses = PulseTrain.builder();
+        for (int i = 0; i < darkAndLitMillis.size(); i++) {
+            pulses.stay(i % 2 == 1, darkAndLitMillis.get(i) * 1_000_000L);
         }
+        return Flashes.of(pulses.build(), true, 1_000_000, 1_000_000, 1000);
     }
 
     /** A sign of nine that there are, with the shares of those that it may have been. */
