@@ -16,6 +16,9 @@ import telltally.simulator.signal.PulseTrain;
 class PassTest {
     private static final Channel CHANNEL = new Channel(1.05, 0.02, 0.06, 0.03, 0.02, 0.03);
 
+    /** A sender so steady that a fifth more is far out of reach, but for mishaps. */
+    private static final Channel STEADY = new Channel(1.05, 0.02, 0.01, 0.005, 0.02, 0.03);
+
     private static final FlashFormat SESSIONS = TwoDigitFormat.read("""
             {"schema": "telltally/format/1", "id": "sessions", "title": "One digit, with segments",
              "flashes_s": {"flash": 0.5},
@@ -63,6 +66,8 @@ class PassTest {
             recording(3, 0.5, 0.8, 0.1, 0.8, 0.1, 0.8, 0.1, 0.8, 0.1, 0.8, 0.5, 3),
             // Flashes too long, gaps too short.
             recording(3, 0.64, 0.36, 0.64, 2.8, 0.5, 0.7, 0.5, 3),
+            // One gap and one flash far from what a steady sender sends.
+            recording(3, 0.5, 0.61, 0.5, 4.2, 0.58, 0.55, 0.5, 3),
             // A light of seconds before all, then even blinking.
             recording(
                     0.5, 3, 2, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25, 0.25,
@@ -123,6 +128,7 @@ class PassTest {
                 SentList row = new SentList(model, plan, codes);
                 for (Flashes flashes : RECORDINGS) {
                     compare(row, flashes, CHANNEL);
+                    compare(row, flashes, STEADY);
                 }
             }
         }
