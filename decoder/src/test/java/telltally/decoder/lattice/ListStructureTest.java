@@ -2,6 +2,10 @@ package telltally.decoder.lattice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static telltally.decoder.lattice.AllLayouts.AGAIN;
+import static telltally.decoder.lattice.AllLayouts.ONE_CODE;
+import static telltally.decoder.lattice.AllLayouts.SAME_CODE_TWICE;
+import static telltally.decoder.lattice.AllLayouts.UNLIKELY_CUT;
 import static telltally.decoder.lattice.Sendings.TWO_DIGITS;
 import static telltally.decoder.lattice.Sendings.begunBefore;
 import static telltally.decoder.lattice.Sendings.repeat;
@@ -32,13 +36,6 @@ class ListStructureTest {
     private static FormatModel looping(String list, String rest) {
         return Sendings.format(TWO_DIGITS + "\"list\": {\"loops\": true, " + list + "}" + rest);
     }
-
-    /** What a code that comes again is worth: there are 81. */
-    private static final double AGAIN = 81;
-
-    private static final double ONE_CODE = Math.exp(-0.15);
-    private static final double UNLIKELY_CUT = 0.01;
-    private static final double SAME_CODE_TWICE = Math.exp(-8);
 
     private static ListStructure of(FormatModel model, boolean midway, boolean early, Found... groups) {
         return new ListStructure(model, List.of(groups), midway, early);
@@ -334,99 +331,7 @@ class ListStructureTest {
                             : whole(sign("3", first, "4", 1 - first), sign("7", 0.5, "8", 0.5)));
         }
         ListStructure structure = new ListStructure(model, groups, midway, early);
-        AllLayouts all = new AllLayouts(twice ? 2 : 0, groups, midway, early);
+        AllLayouts all = new AllLayouts(model, groups, midway, early);
         assertThat(structure.logEvidence).isCloseTo(all.log(), within(1e-8));
-    }
-
-    /** The sum over every layout, each a product of probabilities. */
-    private static final class AllLayouts {
-        private final int times;
-        private final boolean midway;
-        private final boolean early;
-        private final List<List<Found>> stretches = new ArrayList<>();
-        private final boolean opened;
-        private final boolean closed;
-        private int frames;
-
-        AllLayouts(int times, List<Found> groups, boolean midway, boolean early) {
-            this.times = times;
-            this.midway = midway;
-            this.early = early;
-            List<Found> stretch = new ArrayList<>();
-            for (Found group : groups) {
-                if (group.digits().equals("12")) {
-                    frames++;
-                    stretches.add(stretch);
-                    stretch = new ArrayList<>();
-                } else {
-                    stretch.add(group);
-                }
-            }
-            stretches.add(stretch);
-            stretches.removeIf(List::isEmpty);
-            opened = groups.get(0).digits().equals("12");
-            closed = groups.get(groups.size() - 1).digits().equals("12");
-        }
-
-        double log() {
-            double sum = stretches.isEmpty() ? 1 : 0;
-            int longest = stretches.stream().mapToInt(List::size).max().orElse(0);
-            for (int codes = 1; codes <= longest; codes++) {
-                int places = times == 0 ? codes : times * codes;
-                for (int begun = 0; begun < places; begun++) {
-                    boolean fits = (begun + stretches.get(0).size()) % places == 0;
-                    if (begun == 0 || (!opened && ((midway && early) || fits))) {
-                        sum += weight(codes, places, begun);
-                    }
-                }
-            }
-            return Math.log(sum) + frames * Math.log(AGAIN);
-        }
-
-        private double weight(int codes, int places, int begun) {
-            double weight = Math.pow(ONE_CODE, codes);
-            weight *= begun > 0 && !midway ? UNLIKELY_CUT : 1;
-            weight *= begun > 0 || midway ? 1.0 / places : 1;
-            List<List<Found>> columns = new ArrayList<>();
-            for (int i = 0; i < codes; i++) {
-                columns.add(new ArrayList<>());
-            }
-            for (List<Found> stretch : stretches) {
-                int place = stretch == stretches.get(0) ? begun : 0;
-                for (Found group : stretch) {
-                    columns.get(place++ % codes).add(group);
-                }
-                if (times > 0 && place > places) {
-                    return 0;
-                }
-                if (times > 0 ? place < places : place % codes != 0) {
-                    boolean open = stretch == stretches.get(stretches.size() - 1) && !closed;
-                    weight *= !open ? UNLIKELY_CUT * UNLIKELY_CUT : (early ? 1 : UNLIKELY_CUT) / places;
-                }
-            }
-            List<String> before = new ArrayList<>();
-            for (List<Found> column : columns) {
-                if (!column.isEmpty()) {
-                    weight *= likelihood(column, 0, "34") * likelihood(column, 1, "78");
-                    String best = new Block(LOOPING, column).best;
-                    weight *= before.contains(best) ? SAME_CODE_TWICE : 1;
-                    before.add(best);
-                }
-            }
-            return weight;
-        }
-
-        /** That sendings agree in a sign of two that it may be, against nine each. */
-        private static double likelihood(List<Found> column, int place, String signs) {
-            double sum = 0;
-            for (char sign : signs.toCharArray()) {
-                double product = 1.0 / 9;
-                for (Found group : column) {
-                    product *= 9 * group.signs.get(place).probability(Character.toString(sign));
-                }
-                sum += product;
-            }
-            return sum;
-        }
     }
 }

@@ -17,124 +17,10 @@ import telltally.simulator.format.Segment;
 
 /** What is reported of one segment, for groups and flashes made by hand. */
 class RegionTest {
-    private static final Channel CHANNEL = TwoDigitFormat.CHANNEL;
     private static final FormatModel TWICE = Sendings.format(TWO_DIGITS + "\"list\": {\"list_times\": 2}");
     private static final FormatModel LOOPING =
             Sendings.format(TWO_DIGITS + "\"list\": {\"loops\": true}, \"framing_code\": \"12\"");
     private static final FormatModel SESSIONS = Sendings.shipped("pair-even");
-
-    /** Everything that is settled together: flashes as dark and lit milliseconds, and the groups found in them. */
-    private static final class Segments {
-        private final FormatModel model;
-        private final List<Integer> lengths = new ArrayList<>(List.of(3000));
-        private final List<Found> all = new ArrayList<>();
-        private final List<Found> own = new ArrayList<>();
-        private int flashes;
-        private FormatTrial trial;
-
-        Segments(FormatModel model) {
-            this.model = model;
-        }
-
-        /** A sending of these counts with the gap between them, said to end one flash before it does. */
-        Segments sent(int first, int gap, int second, Guess... signs) {
-            return group(GroupKind.CODE, false, new int[] {first, second}, gap, signs);
-        }
-
-        Segments sent(String code) {
-            int first = code.charAt(0) - '0';
-            int second = code.charAt(1) - '0';
-            return sent(first, 2000, second, sure(first), sure(second));
-        }
-
-        /** The recording began after the first digit of it. */
-        Segments begunBefore(int second) {
-            return group(GroupKind.CODE, true, new int[] {second}, 0, sure(second));
-        }
-
-        /** A code that blocks before it and after it made one think of, and of which there is no flash. */
-        Segments unseen(String code) {
-            Guess[] signs = {sure(code.charAt(0) - '0'), sure(code.charAt(1) - '0')};
-            return group(GroupKind.CODE, false, new int[0], 0, signs);
-        }
-
-        /** A group of one flash that is no code, with so much dark on either side. */
-        Segments other(GroupKind kind, int lit, int dark) {
-            if (flashes > 0) {
-                dark(dark);
-            }
-            group(kind, false, new int[] {1}, 0, sure(1));
-            lengths.set(lengths.size() - 2, lit);
-            return dark(dark);
-        }
-
-        Segments dark(int millis) {
-            lengths.set(lengths.size() - 1, millis);
-            return this;
-        }
-
-        private static Guess sure(int count) {
-            return sign(Integer.toString(count), 1.0);
-        }
-
-        private Segments group(GroupKind kind, boolean begunBefore, int[] counts, int gap, Guess... signs) {
-            Found found = new Found(kind, flashes, begunBefore ? 1 : 0, begunBefore, false);
-            for (int place = 0; place < counts.length; place++) {
-                for (int i = 1; i <= counts[place]; i++) {
-                    flashes++;
-                    lengths.add(500);
-                    lengths.add(i < counts[place] ? 500 : place + 1 < counts.length ? gap : 4000);
-                }
-            }
-            found.lastFlash = flashes - 1;
-            found.signs.addAll(List.of(signs));
-            all.add(found);
-            if (kind == GroupKind.CODE) {
-                own.add(found);
-            }
-            return this;
-        }
-
-        /** The groups of codes, of which all but the last are said to end one flash before they do. */
-        Region settled(boolean cut) {
-            own.subList(0, own.size() - 1).forEach(found -> found.lastFlash--);
-            Region region = region(cut);
-            trial = trial();
-            region.settle(trial, cut);
-            return region;
-        }
-
-        Region region(boolean midway) {
-            return new Region(Segment.STORED, own, new ListStructure(model, own, midway, false));
-        }
-
-        /** The lists weighed for the flashes from one to before another, with what stands beside them. */
-        ListWeigher weigher(Region region, int from, int to, boolean separatorBefore, boolean separatorAfter) {
-            return new ListWeigher(
-                    model,
-                    trial.flashes.slice(from, to),
-                    CHANNEL,
-                    region.structure,
-                    separatorBefore,
-                    separatorAfter,
-                    new LatticeStock());
-        }
-
-        private FormatTrial trial() {
-            FormatTrial trial = new FormatTrial(
-                    model,
-                    Sendings.flashes(lengths),
-                    List.of(new CoarseClock.Fit(1, 0)),
-                    KnownNoise.NOTHING,
-                    new LatticeStock());
-            trial.run();
-            trial.read();
-            trial.channel = CHANNEL;
-            trial.finder().groups.clear();
-            trial.finder().groups.addAll(all);
-            return trial;
-        }
-    }
 
     private static List<String> told(Region region) {
         List<String> told = new ArrayList<>();
@@ -153,7 +39,7 @@ class RegionTest {
     class WhereNothingIsOpen {
         @Test
         void groups_are_told_as_they_were_found_with_the_probability_of_the_list() {
-            Region region = new Segments(TWICE).sent("11").sent("11").settled(false);
+            Region region = new HandMadeSegment(TWICE).sent("11").sent("11").settled(false);
             double probability = region.structure.columns.get(0).probability();
             assertThat(probability).isBetween(0.9999, 1 - 1e-12);
             assertThat(region.reported).containsExactly(code("11", probability, 0, 0), code("11", probability, 2, 3));
@@ -163,8 +49,11 @@ class RegionTest {
 
         @Test
         void frames_are_told_as_separators() {
-            Region region =
-                    new Segments(LOOPING).sent("12").sent("11").sent("12").settled(false);
+            Region region = new HandMadeSegment(LOOPING)
+                    .sent("12")
+                    .sent("11")
+                    .sent("12")
+                    .settled(false);
             assertThat(told(region)).containsExactly("SEPARATOR 12 0 to 1", "CODE 11 3 to 3", "SEPARATOR 12 5 to 7");
             assertThat(region.reported.get(0).probability()).isEqualTo(1);
             assertThat(region.codes).containsExactly("11");
@@ -176,14 +65,15 @@ class RegionTest {
     class WhereSomethingIsOpen {
         @Test
         void a_recording_that_was_cut_is_weighed() {
-            Region region = new Segments(TWICE).sent("11").sent("11").settled(true);
+            Region region = new HandMadeSegment(TWICE).sent("11").sent("11").settled(true);
             assertThat(region.reported).containsExactly(code("11", 1, 0, 1), code("11", 1, 2, 3));
             assertThat(region.codes).containsExactly("11");
         }
 
         @Test
         void a_list_that_is_not_whole_is_weighed() {
-            Region region = new Segments(TWICE).sent("11").sent("21").sent("11").settled(false);
+            Region region =
+                    new HandMadeSegment(TWICE).sent("11").sent("21").sent("11").settled(false);
             assertThat(told(region)).containsExactly("CODE 11 0 to 1", "CODE 21 2 to 4", "CODE 11 5 to 6");
             assertThat(region.codes).containsExactlyInAnyOrder("11", "21");
         }
@@ -191,7 +81,7 @@ class RegionTest {
         @Test
         void a_doubtful_sign_is_weighed() {
             Guess doubtful = sign("1", 0.6, "2", 0.4);
-            Region region = new Segments(TWICE)
+            Region region = new HandMadeSegment(TWICE)
                     .sent(1, 2000, 1, sign("1", 1.0), doubtful)
                     .sent(1, 2000, 1, sign("1", 1.0), doubtful)
                     .settled(false);
@@ -203,7 +93,7 @@ class RegionTest {
 
         @Test
         void a_sending_that_reads_otherwise_alone_is_weighed_however_sure_all_are_together() {
-            Region region = new Segments(LOOPING)
+            Region region = new HandMadeSegment(LOOPING)
                     .sent("11")
                     .sent("11")
                     .sent(1, 2000, 1, sign("1", 1.0), sign("1", 0.4, "3", 0.6))
@@ -216,8 +106,11 @@ class RegionTest {
 
         @Test
         void frames_are_told_as_separators() {
-            Region region =
-                    new Segments(LOOPING).sent("12").sent("11").sent("12").settled(true);
+            Region region = new HandMadeSegment(LOOPING)
+                    .sent("12")
+                    .sent("11")
+                    .sent("12")
+                    .settled(true);
             assertThat(told(region)).containsExactly("SEPARATOR 12 0 to 2", "CODE 11 3 to 4", "SEPARATOR 12 5 to 7");
             assertThat(region.reported.get(0).probability()).isEqualTo(1);
             assertThat(region.codes).containsExactly("11");
@@ -225,7 +118,7 @@ class RegionTest {
 
         @Test
         void flashes_that_no_list_explains_are_told_as_they_were_found() {
-            Region region = new Segments(TWICE)
+            Region region = new HandMadeSegment(TWICE)
                     .sent(7, 2000, 7, sign("1", 1.0), sign("1", 1.0))
                     .sent(7, 2000, 7, sign("1", 1.0), sign("1", 1.0))
                     .settled(true);
@@ -238,8 +131,11 @@ class RegionTest {
     class GroupsThatAreNoWholeCode {
         @Test
         void are_unreadable_at_the_beginning_and_the_rest_is_weighed() {
-            Region region =
-                    new Segments(TWICE).begunBefore(2).sent("31").sent("31").settled(true);
+            Region region = new HandMadeSegment(TWICE)
+                    .begunBefore(2)
+                    .sent("31")
+                    .sent("31")
+                    .settled(true);
             assertThat(told(region)).containsExactly("UNREADABLE 2 0 to 0", "CODE 31 2 to 5", "CODE 31 6 to 9");
             assertThat(region.reported.get(0).probability()).isEqualTo(1);
             assertThat(region.codes).containsExactly("31");
@@ -247,15 +143,16 @@ class RegionTest {
 
         @Test
         void are_unreadable_at_the_end_and_the_rest_is_weighed() {
-            Segments segments = new Segments(LOOPING).sent("31").sent("11").begunBefore(5);
-            Region region = segments.settled(true);
+            HandMadeSegment segment =
+                    new HandMadeSegment(LOOPING).sent("31").sent("11").begunBefore(5);
+            Region region = segment.settled(true);
             assertThat(told(region)).containsExactly("CODE 31 0 to 3", "CODE 11 4 to 4", "UNREADABLE 5 6 to 10");
             assertThat(region.codes).containsExactly("31", "11");
         }
 
         @Test
         void are_all_that_is_told_where_there_is_nothing_else() {
-            Region region = new Segments(TWICE).begunBefore(2).settled(true);
+            Region region = new HandMadeSegment(TWICE).begunBefore(2).settled(true);
             assertThat(told(region)).containsExactly("UNREADABLE 2 0 to 1");
             assertThat(region.codes).isEmpty();
         }
@@ -263,8 +160,11 @@ class RegionTest {
 
     @Test
     void a_code_of_the_list_of_which_nothing_was_seen_is_not_read() {
-        Region region =
-                new Segments(LOOPING).sent("34").unseen("21").unseen("51").settled(true);
+        Region region = new HandMadeSegment(LOOPING)
+                .sent("34")
+                .unseen("21")
+                .unseen("51")
+                .settled(true);
         assertThat(told(region)).containsExactly("CODE 34 0 to 6");
         assertThat(region.codes).containsExactly("34");
     }
@@ -272,15 +172,17 @@ class RegionTest {
     @Nested
     class ACodeThatCanHardlyBeTold {
         /** Three flashes, three seconds, three flashes: one was not seen, and it may have belonged to either digit. */
-        private Segments threeAndThree(Segments segments) {
+        private HandMadeSegment threeAndThree(HandMadeSegment segment) {
             Guess threeOrFour = sign("3", 0.5, "4", 0.5);
-            return segments.sent(3, 3000, 3, threeOrFour, threeOrFour);
+            return segment.sent(3, 3000, 3, threeOrFour, threeOrFour);
         }
 
         @Test
         void is_not_read_where_it_came_first_and_once() {
-            Region region =
-                    threeAndThree(new Segments(LOOPING)).sent("11").sent("22").settled(true);
+            Region region = threeAndThree(new HandMadeSegment(LOOPING))
+                    .sent("11")
+                    .sent("22")
+                    .settled(true);
             assertThat(region.codes).containsExactly("11", "22");
             Reported doubtful = region.reported.get(0);
             assertThat(doubtful.kind()).isEqualTo(GroupKind.UNREADABLE);
@@ -294,16 +196,18 @@ class RegionTest {
 
         @Test
         void is_not_read_where_it_came_last_and_once() {
-            Region region =
-                    threeAndThree(new Segments(LOOPING).sent("11").sent("22")).settled(true);
+            Region region = threeAndThree(
+                            new HandMadeSegment(LOOPING).sent("11").sent("22"))
+                    .settled(true);
             assertThat(region.codes).containsExactly("11", "22");
             assertThat(region.reported.get(2).kind()).isEqualTo(GroupKind.UNREADABLE);
         }
 
         @Test
         void is_not_read_where_only_a_frame_came_before() {
-            Region region =
-                    threeAndThree(new Segments(LOOPING).sent("12")).sent("11").settled(true);
+            Region region = threeAndThree(new HandMadeSegment(LOOPING).sent("12"))
+                    .sent("11")
+                    .settled(true);
             assertThat(region.codes).containsExactly("11");
             assertThat(region.reported)
                     .extracting(Reported::kind)
@@ -312,8 +216,9 @@ class RegionTest {
 
         @Test
         void is_read_where_others_came_before_and_after() {
-            Region region =
-                    threeAndThree(new Segments(LOOPING).sent("11")).sent("22").settled(true);
+            Region region = threeAndThree(new HandMadeSegment(LOOPING).sent("11"))
+                    .sent("22")
+                    .settled(true);
             assertThat(region.codes).hasSize(3);
             assertThat(region.codes.get(1)).isIn("34", "43");
             assertThat(region.reported.get(1).probability()).isLessThan(0.5);
@@ -322,7 +227,8 @@ class RegionTest {
 
         @Test
         void is_read_where_it_came_twice() {
-            Region region = threeAndThree(threeAndThree(new Segments(LOOPING)).sent("11"))
+            Region region = threeAndThree(
+                            threeAndThree(new HandMadeSegment(LOOPING)).sent("11"))
                     .settled(true);
             assertThat(region.codes).hasSize(2);
             assertThat(region.reported.get(0).probability()).isLessThan(0.5);
@@ -342,50 +248,50 @@ class RegionTest {
             }
         }
 
-        private static Segments doubtful(Segments segments) {
+        private static HandMadeSegment doubtful(HandMadeSegment segment) {
             Guess two = sign("2", 0.6, "3", 0.4);
-            return segments.sent(2, 2000, 2, two, two).sent(2, 2000, 2, two, two);
+            return segment.sent(2, 2000, 2, two, two).sent(2, 2000, 2, two, two);
         }
 
         @Test
         void a_separator_before_belongs_to_the_row_and_is_not_told() {
-            Segments segments = doubtful(new Segments(SESSIONS).other(GroupKind.SEPARATOR, 500, 6000));
-            Region region = segments.settled(true);
+            HandMadeSegment segment = doubtful(new HandMadeSegment(SESSIONS).other(GroupKind.SEPARATOR, 500, 6000));
+            Region region = segment.settled(true);
             assertThat(told(region)).containsExactly("CODE 22 1 to 4", "CODE 22 5 to 8");
-            assertWeighed(region, segments.weigher(region, 0, 9, true, false));
+            assertWeighed(region, segment.weigher(region, 0, 9, true, false));
         }
 
         @Test
         void a_separator_after_belongs_to_the_row_and_is_not_told() {
-            Segments segments = doubtful(new Segments(SESSIONS)).other(GroupKind.SEPARATOR, 500, 6000);
-            Region region = segments.settled(true);
+            HandMadeSegment segment = doubtful(new HandMadeSegment(SESSIONS)).other(GroupKind.SEPARATOR, 500, 6000);
+            Region region = segment.settled(true);
             assertThat(told(region)).containsExactly("CODE 22 0 to 3", "CODE 22 4 to 7");
-            assertWeighed(region, segments.weigher(region, 0, 9, false, true));
+            assertWeighed(region, segment.weigher(region, 0, 9, false, true));
         }
 
         @Test
         void separators_on_both_sides_belong_to_the_row() {
-            Segments segments = doubtful(new Segments(SESSIONS).other(GroupKind.SEPARATOR, 500, 6000))
+            HandMadeSegment segment = doubtful(new HandMadeSegment(SESSIONS).other(GroupKind.SEPARATOR, 500, 6000))
                     .other(GroupKind.SEPARATOR, 500, 6000);
-            Region region = segments.settled(true);
-            assertWeighed(region, segments.weigher(region, 0, 10, true, true));
+            Region region = segment.settled(true);
+            assertWeighed(region, segment.weigher(region, 0, 10, true, true));
         }
 
         @Test
         void groups_of_another_kind_do_not_belong_to_the_row() {
-            Segments segments = doubtful(new Segments(SESSIONS).other(GroupKind.CYLINDERS, 500, 20_000))
+            HandMadeSegment segment = doubtful(new HandMadeSegment(SESSIONS).other(GroupKind.CYLINDERS, 500, 20_000))
                     .other(GroupKind.STEADY, 5000, 20_000);
-            Region region = segments.settled(true);
+            Region region = segment.settled(true);
             assertThat(told(region)).containsExactly("CODE 22 1 to 4", "CODE 22 5 to 8");
-            assertWeighed(region, segments.weigher(region, 1, 9, false, false));
+            assertWeighed(region, segment.weigher(region, 1, 9, false, false));
         }
 
         @Test
         void steady_light_does_not_where_the_format_announces_no_code_by_it() {
-            Segments segments = doubtful(new Segments(LOOPING).other(GroupKind.STEADY, 2500, 2500));
-            Region region = segments.settled(true);
+            HandMadeSegment segment = doubtful(new HandMadeSegment(LOOPING).other(GroupKind.STEADY, 2500, 2500));
+            Region region = segment.settled(true);
             assertThat(told(region)).containsExactly("CODE 22 1 to 4", "CODE 22 5 to 8");
-            assertWeighed(region, segments.weigher(region, 1, 9, false, false));
+            assertWeighed(region, segment.weigher(region, 1, 9, false, false));
         }
 
         @Test
@@ -394,13 +300,14 @@ class RegionTest {
                     "lead_in": {"lit_s": 2.5, "dark_after_s": 2.5}, "list": {"loops": true}
                     """);
             Guess two = sign("2", 0.6, "3", 0.4);
-            Segments segments =
-                    new Segments(announced).other(GroupKind.STEADY, 2500, 2500).sent(2, 2000, 2, two, two);
-            Region region = segments.settled(true);
+            HandMadeSegment segment = new HandMadeSegment(announced)
+                    .other(GroupKind.STEADY, 2500, 2500)
+                    .sent(2, 2000, 2, two, two);
+            Region region = segment.settled(true);
             assertThat(told(region)).containsExactly("CODE 22 1 to 4");
-            assertWeighed(region, segments.weigher(region, 0, 5, false, false));
+            assertWeighed(region, segment.weigher(region, 0, 5, false, false));
             // Unannounced, as where the recording began after it.
-            Segments without = new Segments(announced).sent(2, 2000, 2, two, two);
+            HandMadeSegment without = new HandMadeSegment(announced).sent(2, 2000, 2, two, two);
             Region begun = without.settled(true);
             assertWeighed(begun, without.weigher(begun, 0, 4, false, false));
             assertThat(begun.reported.get(0).probability())
@@ -413,21 +320,26 @@ class RegionTest {
         @Test
         void is_told_by_its_first_flash() {
             Guess doubtful = sign("1", 0.4, "3", 0.6);
-            Segments segments = new Segments(LOOPING)
+            HandMadeSegment segment = new HandMadeSegment(LOOPING)
                     .sent("11")
                     .sent(1, 2000, 1, sign("1", 1.0), doubtful)
                     .sent(1, 2000, 1, sign("1", 1.0), doubtful);
-            assertThat(segments.region(false).differing()).isEqualTo(OptionalInt.of(2));
+            assertThat(segment.region(false).differing()).isEqualTo(OptionalInt.of(2));
         }
 
         @Test
         void is_none_where_all_read_alike_or_were_cut() {
-            assertThat(new Segments(TWICE).sent("11").sent("11").region(false).differing())
+            assertThat(new HandMadeSegment(TWICE)
+                            .sent("11")
+                            .sent("11")
+                            .region(false)
+                            .differing())
                     .isEmpty();
-            Segments begun = new Segments(LOOPING).begunBefore(1).sent("11");
+            HandMadeSegment begun = new HandMadeSegment(LOOPING).begunBefore(1).sent("11");
             assertThat(begun.region(true).structure.columns).hasSize(1);
             assertThat(begun.region(true).differing()).isEmpty();
-            Segments ended = new Segments(TWICE).sent("11").sent(1, 2000, 1, sign("1", 1.0), sign("2", 0.6, "1", 0.4));
+            HandMadeSegment ended =
+                    new HandMadeSegment(TWICE).sent("11").sent(1, 2000, 1, sign("1", 1.0), sign("2", 0.6, "1", 0.4));
             assertThat(ended.region(false).differing()).isEqualTo(OptionalInt.of(2));
             ended.own.get(1).unfinished = true;
             assertThat(ended.region(false).differing()).isEmpty();

@@ -1,5 +1,7 @@
 package telltally.decoder.lattice;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import telltally.simulator.format.GroupKind;
 import telltally.simulator.signal.PulseTrain;
@@ -31,6 +33,19 @@ final class Sendings {
             pulses.stay(i % 2 == 1, darkAndLitMillis.get(i) * 1_000_000L);
         }
         return Flashes.of(pulses.build(), true, 1_000_000, 1_000_000, 1000);
+    }
+
+    /** Dark and lit milliseconds of codes of {@link #TWO_DIGITS}, each as long as it should be. */
+    static List<Integer> clean(String... codes) {
+        List<Integer> lengths = new ArrayList<>(List.of(3000));
+        for (String code : codes) {
+            for (int place = 0; place < 2; place++) {
+                for (int i = code.charAt(place) - '0'; i > 0; i--) {
+                    lengths.addAll(List.of(500, i > 1 ? 500 : place == 0 ? 2000 : 4000));
+                }
+            }
+        }
+        return lengths;
     }
 
     /** A sign of nine that there are, with the shares of those that it may have been. */
@@ -66,6 +81,15 @@ final class Sendings {
         Found found = whole(signs);
         found.unfinished = true;
         return found;
+    }
+
+    /** What is made of sendings that no brink of the recording cut. */
+    static ListStructure structure(FormatModel model, Found... groups) {
+        return new ListStructure(model, List.of(groups), false, false);
+    }
+
+    static ListStructure structure(FormatModel model, String... codes) {
+        return structure(model, Arrays.stream(codes).map(Sendings::whole).toArray(Found[]::new));
     }
 
     private static Guess[] signs(String code) {
