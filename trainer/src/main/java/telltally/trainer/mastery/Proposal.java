@@ -1,7 +1,6 @@
 package telltally.trainer.mastery;
 
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -26,8 +25,7 @@ record Proposal(Tutor tutor, Instant now, Chance chance) {
                 .or(this::weakSpot)
                 .or(this::learnOrMix)
                 .or(this::factDue)
-                .orElseGet(
-                        () -> new Choice(longestAgo(Stream.of(Skill.values())), Level.FULL, "", Choice.Why.KEEP_IT_UP));
+                .orElseGet(() -> new Choice(longestAgo(tutor.path()), Level.FULL, "", Choice.Why.KEEP_IT_UP));
     }
 
     private Optional<Choice> checkDue() {
@@ -40,6 +38,7 @@ record Proposal(Tutor tutor, Instant now, Chance chance) {
     /** Facts have days of their own, on which they come again. */
     private Optional<Choice> weakSpot() {
         return tutor.weakSpots(now).stream()
+                .filter(weak -> !tutor.leftOut().contains(weak.skill()))
                 .filter(weak -> tutor.record(weak.skill()).grasp() instanceof CountingGrasp)
                 .findFirst()
                 .filter(weak -> chance.happens(WEAK_SHARE))
@@ -82,7 +81,7 @@ record Proposal(Tutor tutor, Instant now, Chance chance) {
     }
 
     private Optional<Choice> factDue() {
-        return Stream.of(Skill.values())
+        return tutor.path()
                 .flatMap(skill -> facts(skill)
                         .flatMap(memories -> memories.due(now).stream())
                         .map(item -> new Choice(skill, Level.FULL, item, Choice.Why.FACT_DUE)))
@@ -98,7 +97,7 @@ record Proposal(Tutor tutor, Instant now, Chance chance) {
     }
 
     private Stream<Skill> inStage(Stage stage) {
-        return Arrays.stream(Skill.values()).filter(skill -> tutor.stage(skill) == stage);
+        return tutor.path().filter(skill -> tutor.stage(skill) == stage);
     }
 
     private Skill longestAgo(Stream<Skill> skills) {

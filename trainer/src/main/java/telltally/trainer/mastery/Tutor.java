@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import telltally.simulator.chance.Chance;
 import telltally.trainer.drill.Credit;
@@ -25,13 +26,15 @@ import telltally.trainer.drill.Skill;
  * @param records what is known of each skill of the path
  * @param block the skill that is being learnt on its own, if any
  * @param facts the items of the facts that are to be learnt, in the order to meet them; empty to leave that to chance
+ * @param leftOut skills that are neither proposed nor waited for
  */
-public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List<String> facts) {
+public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List<String> facts, Set<Skill> leftOut) {
     private static final int WEAK_ANSWERS = 5;
 
     public Tutor {
         records = Collections.unmodifiableMap(new EnumMap<>(records));
         facts = List.copyOf(facts);
+        leftOut = Set.copyOf(leftOut);
     }
 
     /** Somebody who has answered nothing yet; which facts there are to learn is left to chance. */
@@ -49,7 +52,7 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List
         for (Skill skill : Skill.values()) {
             records.put(skill, SkillRecord.of(skill));
         }
-        return new Tutor(records, Optional.empty(), facts);
+        return new Tutor(records, Optional.empty(), facts, Set.of());
     }
 
     /**
@@ -67,21 +70,37 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List
             next.computeIfPresent(credit.skill(), (skill, known) -> known.after(credit, when));
         }
         Optional<Skill> learning = toLearn().filter(skill -> known(next, skill).stage() == Stage.LEARNING);
-        return new Tutor(next, learning, facts);
+        return new Tutor(next, learning, facts, leftOut);
     }
 
     /** With a pass taken back by somebody who doubts it; it has to be earned by new answers. */
     public Tutor reopened(Skill skill) {
         Map<Skill, SkillRecord> next = new EnumMap<>(records);
         next.put(skill, record(skill).reopened());
-        return new Tutor(next, block, facts);
+        return new Tutor(next, block, facts, leftOut);
+    }
+
+    /**
+     * The same tutor that leaves some skills out from now on, and no others; what is known of them is kept.
+     *
+     * @throws IllegalArgumentException if none would be left
+     */
+    public Tutor leavingOut(Set<Skill> skills) {
+        if (skills.containsAll(records.keySet())) {
+            throw new IllegalArgumentException("at least one skill has to be left");
+        }
+        return new Tutor(records, block, facts, skills);
+    }
+
+    /** The skills that may be proposed, in the order of the path. */
+    Stream<Skill> path() {
+        return Stream.of(Skill.values()).filter(skill -> !leftOut.contains(skill));
     }
 
     /** What is to be learnt now: what was begun, else what comes first on the path; empty once all is learnt. */
     Optional<Skill> toLearn() {
-        return block.filter(skill -> stage(skill) == Stage.LEARNING)
-                .or(() -> Stream.of(Skill.values())
-                        .filter(skill -> stage(skill) == Stage.NEW || stage(skill) == Stage.LEARNING)
+        return block.filter(skill -> !leftOut.contains(skill) && stage(skill) == Stage.LEARNING)
+                .or(() -> path().filter(skill -> stage(skill) == Stage.NEW || stage(skill) == Stage.LEARNING)
                         .findFirst());
     }
 
@@ -139,8 +158,8 @@ public record Tutor(Map<Skill, SkillRecord> records, Optional<Skill> block, List
         return record(skill).stage();
     }
 
-    /** Whether every skill is passed. */
+    /** Whether every skill is passed that is not left out. */
     public boolean allPassed() {
-        return records.values().stream().allMatch(known -> known.pass().isPresent());
+        return path().allMatch(skill -> record(skill).pass().isPresent());
     }
 }

@@ -3,7 +3,6 @@ package telltally.trainer.screen;
 import java.util.Optional;
 import java.util.UUID;
 import telltally.simulator.Simulation;
-import telltally.simulator.chance.Chance;
 import telltally.trainer.drill.Answered;
 import telltally.trainer.drill.Drill;
 import telltally.trainer.logbook.Circumstances;
@@ -77,15 +76,11 @@ final class DrillCourse implements DrillScreen.Way {
 
     @Override
     public void next() {
-        begin(chosen.orElseGet(this::proposed));
+        begin(chosen.orElseGet(() -> trainer.proposal(practice)));
     }
 
     @Override
     public void done() {
         trainer.show(new HomeScreen(trainer, practice, chosen.map(Choice::skill)));
-    }
-
-    private Choice proposed() {
-        return practice.tutor().next(trainer.records().now().get(), Chance.of(trainer.nextSeed()).stream("tutor"));
     }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import telltally.simulator.chance.Chance;
 import telltally.trainer.drill.Skill;
 import telltally.trainer.logbook.Learner;
 import telltally.trainer.mastery.Choice;
@@ -19,14 +18,14 @@ public final class HomeScreen implements Screen {
 
     private final Trainer trainer;
     private final Practice practice;
-    private final Choice choice;
+    private Choice choice;
     private final Optional<Skill> selected;
 
     /** @param selected the skill of the path that the learner comes from */
     HomeScreen(Trainer trainer, Practice practice, Optional<Skill> selected) {
         this.trainer = trainer;
         this.practice = practice;
-        this.choice = practice.tutor().next(now(), Chance.of(trainer.nextSeed()).stream("tutor"));
+        this.choice = trainer.proposal(practice);
         this.selected = selected;
     }
 
@@ -52,18 +51,21 @@ public final class HomeScreen implements Screen {
 
     /** What comes next. */
     public String proposal() {
-        return texts().of("home.proposal", trainer.name(choice.skill()), trainer.levelTold(choice.level()));
+        return texts().of("home.proposal", trainer.name(choice().skill()), trainer.levelTold(choice().level()));
     }
 
     /** Why that. */
     public String why() {
-        return choice.announced().in(texts());
+        return choice().announced().in(texts());
     }
 
     /** What is worth knowing today: what is due, what goes wrong most, how it has been going. */
     public List<String> notes() {
         List<String> notes = new ArrayList<>();
-        long due = Arrays.stream(Skill.values()).filter(this::checkIsDue).count();
+        long due = Arrays.stream(Skill.values())
+                .filter(skill -> !trainer.leftOut().contains(skill))
+                .filter(this::checkIsDue)
+                .count();
         if (due > 0) {
             notes.add(texts().of("home.checks-due", due));
         }
@@ -87,14 +89,17 @@ public final class HomeScreen implements Screen {
         for (Skill skill : Skill.values()) {
             Stage stage = tutor().stage(skill);
             String key = LearnersScreen.key(stage.name());
+            boolean waitsForNothing = trainer.leftOut().contains(skill) && stage != Stage.KEPT;
+            String told =
+                    waitsForNothing ? "home.left-out" : checkIsDue(skill) ? "home.check-due" : "home.stage-" + key;
             steps.add(new Step(
                     skill,
                     steps.size() + 1,
                     trainer.name(skill),
                     stage,
                     texts().of("home.sign-" + key),
-                    checkIsDue(skill) ? texts().of("home.check-due") : texts().of("home.stage-" + key),
-                    skill == choice.skill()));
+                    texts().of(told),
+                    skill == choice().skill()));
         }
         return steps;
     }
@@ -115,7 +120,7 @@ public final class HomeScreen implements Screen {
 
     /** Does what the tutor proposes, and goes on with what it proposes then. */
     public void begin() {
-        new DrillCourse(trainer, practice, Optional.empty()).begin(choice);
+        new DrillCourse(trainer, practice, Optional.empty()).begin(choice());
     }
 
     /** Looks at one skill, to practise it whatever the tutor says. */
@@ -149,6 +154,14 @@ public final class HomeScreen implements Screen {
                 .pass()
                 .filter(pass -> pass.checkIsDue(now()))
                 .isPresent();
+    }
+
+    /** Another one where what was proposed has been left out since, in the settings. */
+    private Choice choice() {
+        if (trainer.leftOut().contains(choice.skill())) {
+            choice = trainer.proposal(practice);
+        }
+        return choice;
     }
 
     private Tutor tutor() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import telltally.simulator.scenario.Display;
+import telltally.trainer.settings.ByEar;
 import telltally.trainer.settings.Ground;
 import telltally.trainer.settings.LampSize;
 import telltally.trainer.settings.Pitch;
@@ -57,7 +58,8 @@ public final class SettingsScreen implements Screen {
                 group("settings.pitch", enumeration("settings.pitch-", Pitch.values(), now.pitch(), now::withPitch)),
                 group(
                         "settings.loudness",
-                        percents(Settings.LOUDNESS_PERCENTS, now.loudnessPercent(), now::withLoudnessPercent)));
+                        percents(Settings.LOUDNESS_PERCENTS, now.loudnessPercent(), now::withLoudnessPercent)),
+                group("settings.by-ear", enumeration("settings.by-ear-", ByEar.values(), now.byEar(), now::withByEar)));
     }
 
     public Settings settings() {

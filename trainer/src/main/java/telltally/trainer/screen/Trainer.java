@@ -2,6 +2,7 @@ package telltally.trainer.screen;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -10,6 +11,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import telltally.decoder.reading.Decoder;
+import telltally.simulator.chance.Chance;
 import telltally.simulator.scenario.Display;
 import telltally.simulator.scenario.Scenario;
 import telltally.trainer.drill.Level;
@@ -23,6 +25,7 @@ import telltally.trainer.logbook.LessonEntry;
 import telltally.trainer.logbook.LogbookException;
 import telltally.trainer.mastery.Choice;
 import telltally.trainer.playback.Sound;
+import telltally.trainer.settings.ByEar;
 import telltally.trainer.settings.Settings;
 import telltally.trainer.settings.SettingsStore;
 import telltally.trainer.text.Texts;
@@ -223,6 +226,18 @@ public final class Trainer implements AutoCloseable {
 
     long nextSeed() {
         return surroundings.seeds().getAsLong();
+    }
+
+    /** What comes next for somebody; nothing that they have left out, or that could not be heard here. */
+    Choice proposal(Practice practice) {
+        Chance chance = Chance.of(nextSeed()).stream("tutor");
+        return practice.tutor().leavingOut(leftOut()).next(records().now().get(), chance);
+    }
+
+    /** What is not proposed. */
+    Set<Skill> leftOut() {
+        boolean unheard = sound != null && sound.trouble().isPresent();
+        return unheard || settings().byEar() == ByEar.LEFT_OUT ? Set.of(Skill.BY_EAR) : Set.of();
     }
 
     /** What there is to practise. */

@@ -13,6 +13,7 @@ import telltally.simulator.scenario.Display;
  * @param lampPercent how bright the signal is at its brightest, 30 to 100
  * @param shownBy how flashes are perceived unless a lesson asks for something else
  * @param loudnessPercent of the sounder, 10 to 100
+ * @param byEar whether counting by ear is proposed
  */
 public record Settings(
         Optional<Locale> language,
@@ -23,7 +24,8 @@ public record Settings(
         Ground ground,
         Display shownBy,
         Pitch pitch,
-        int loudnessPercent) {
+        int loudnessPercent,
+        ByEar byEar) {
     public static final int LEAST_TEXT = 75;
     public static final int MOST_TEXT = 300;
     public static final int LEAST_LAMP = 30;
@@ -36,7 +38,16 @@ public record Settings(
     public static final List<Integer> LOUDNESS_PERCENTS = List.of(10, 20, 40, 80);
 
     private static final Settings USUAL = new Settings(
-            Optional.empty(), Theme.DARK, 100, LampSize.LARGE, 100, Ground.PLATE, Display.LAMP, Pitch.MIDDLE, 40);
+            Optional.empty(),
+            Theme.DARK,
+            100,
+            LampSize.LARGE,
+            100,
+            Ground.PLATE,
+            Display.LAMP,
+            Pitch.MIDDLE,
+            40,
+            ByEar.PRACTISED);
 
     /** What lies beyond the limits is taken for the nearer one. */
     public Settings {
@@ -51,41 +62,51 @@ public record Settings(
     }
 
     public Settings withLanguage(Optional<Locale> other) {
-        return new Settings(other, theme, textPercent, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent);
+        return new Settings(
+                other, theme, textPercent, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent, byEar);
     }
 
     public Settings withTheme(Theme other) {
         return new Settings(
-                language, other, textPercent, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent);
+                language, other, textPercent, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent, byEar);
     }
 
     public Settings withTextPercent(int other) {
-        return new Settings(language, theme, other, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent);
+        return new Settings(
+                language, theme, other, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent, byEar);
     }
 
     public Settings withLampSize(LampSize other) {
-        return new Settings(language, theme, textPercent, other, lampPercent, ground, shownBy, pitch, loudnessPercent);
+        return new Settings(
+                language, theme, textPercent, other, lampPercent, ground, shownBy, pitch, loudnessPercent, byEar);
     }
 
     public Settings withLampPercent(int other) {
-        return new Settings(language, theme, textPercent, lampSize, other, ground, shownBy, pitch, loudnessPercent);
+        return new Settings(
+                language, theme, textPercent, lampSize, other, ground, shownBy, pitch, loudnessPercent, byEar);
     }
 
     public Settings withGround(Ground other) {
         return new Settings(
-                language, theme, textPercent, lampSize, lampPercent, other, shownBy, pitch, loudnessPercent);
+                language, theme, textPercent, lampSize, lampPercent, other, shownBy, pitch, loudnessPercent, byEar);
     }
 
     public Settings withShownBy(Display other) {
-        return new Settings(language, theme, textPercent, lampSize, lampPercent, ground, other, pitch, loudnessPercent);
+        return new Settings(
+                language, theme, textPercent, lampSize, lampPercent, ground, other, pitch, loudnessPercent, byEar);
     }
 
     public Settings withPitch(Pitch other) {
         return new Settings(
-                language, theme, textPercent, lampSize, lampPercent, ground, shownBy, other, loudnessPercent);
+                language, theme, textPercent, lampSize, lampPercent, ground, shownBy, other, loudnessPercent, byEar);
     }
 
     public Settings withLoudnessPercent(int other) {
-        return new Settings(language, theme, textPercent, lampSize, lampPercent, ground, shownBy, pitch, other);
+        return new Settings(language, theme, textPercent, lampSize, lampPercent, ground, shownBy, pitch, other, byEar);
+    }
+
+    public Settings withByEar(ByEar other) {
+        return new Settings(
+                language, theme, textPercent, lampSize, lampPercent, ground, shownBy, pitch, loudnessPercent, other);
     }
 }

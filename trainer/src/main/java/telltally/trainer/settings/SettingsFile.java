@@ -30,6 +30,7 @@ public final class SettingsFile implements SettingsStore {
     private static final String SHOWN_BY = "shown_by";
     private static final String PITCH = "pitch";
     private static final String LOUDNESS = "loudness_percent";
+    private static final String BY_EAR = "by_ear";
 
     private final Path file;
 
@@ -60,7 +61,8 @@ public final class SettingsFile implements SettingsStore {
                 choice(read.getProperty(GROUND), usual.ground()),
                 display(read.getProperty(SHOWN_BY, ""), usual.shownBy()),
                 choice(read.getProperty(PITCH), usual.pitch()),
-                number(read.getProperty(LOUDNESS), usual.loudnessPercent()));
+                number(read.getProperty(LOUDNESS), usual.loudnessPercent()),
+                choice(read.getProperty(BY_EAR), usual.byEar()));
     }
 
     @Override
@@ -76,6 +78,7 @@ public final class SettingsFile implements SettingsStore {
         written.setProperty(SHOWN_BY, settings.shownBy().key());
         written.setProperty(PITCH, key(settings.pitch()));
         written.setProperty(LOUDNESS, Integer.toString(settings.loudnessPercent()));
+        written.setProperty(BY_EAR, key(settings.byEar()));
         try {
             Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
             Files.createDirectories(folder);

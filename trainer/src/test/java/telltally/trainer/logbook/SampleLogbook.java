@@ -13,6 +13,8 @@ import telltally.trainer.drill.Answered;
 import telltally.trainer.drill.Answered.Means;
 import telltally.trainer.drill.Drill;
 import telltally.trainer.drill.DrillMaker;
+import telltally.trainer.drill.Level;
+import telltally.trainer.drill.Skill;
 import telltally.trainer.mastery.Choice;
 import telltally.trainer.mastery.Tutor;
 
@@ -68,6 +70,12 @@ public final class SampleLogbook {
             }
         }
         return entries;
+    }
+
+    /** A drill at full level, answered right. */
+    public static DrillEntry right(Skill skill, long seed, Instant at) {
+        Drill drill = MAKER.make(skill, Level.FULL, "", seed);
+        return answered(drill, drill.perfectAnswer(), at, 0);
     }
 
     private static DrillEntry answered(Drill drill, Answer answer, Instant at, int day) {

@@ -1,6 +1,7 @@
 package telltally.trainer.mastery;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -338,6 +339,85 @@ class TutorTest {
             }
             assertThat(tutor.weakSpots(MONDAY)).hasSize(1);
             assertThat(proposed(tutor)).isEmpty();
+        }
+    }
+
+    @Nested
+    class What_is_left_out {
+        private final Tutor whole = passedButFor(Skill.BY_EAR);
+        private final Tutor without = whole.leavingOut(Set.of(Skill.BY_EAR));
+
+        private Tutor passedButFor(Skill left) {
+            Tutor tutor = Tutor.beginning();
+            for (Skill skill : Skill.values()) {
+                for (int i = 0;
+                        i < 60 && skill != left && tutor.record(skill).pass().isEmpty();
+                        i++) {
+                    tutor = answered(tutor, skill, Level.FULL, true, 1);
+                }
+            }
+            return tutor;
+        }
+
+        private Set<Skill> proposed(Tutor tutor, Instant now) {
+            Set<Skill> proposed = new HashSet<>();
+            for (int seed = 0; seed < 200; seed++) {
+                proposed.add(tutor.next(now, Chance.of(seed)).skill());
+            }
+            return proposed;
+        }
+
+        @Test
+        void is_neither_proposed_nor_waited_for() {
+            assertThat(proposed(whole, MONDAY)).contains(Skill.BY_EAR);
+            assertThat(whole.allPassed()).isFalse();
+            assertThat(proposed(without, MONDAY)).isNotEmpty().doesNotContain(Skill.BY_EAR);
+            assertThat(without.allPassed()).isTrue();
+        }
+
+        @Test
+        void comes_again_as_it_was_once_it_is_left_out_no_more() {
+            assertThat(without.leavingOut(Set.of())).isEqualTo(whole);
+        }
+
+        @Test
+        void stays_left_out_while_other_answers_come_in_and_passes_are_taken_back() {
+            Tutor later = answered(without, Skill.NEEDLE, Level.FULL, false, 3).reopened(Skill.NEEDLE);
+            assertThat(proposed(later, MONDAY)).doesNotContain(Skill.BY_EAR);
+        }
+
+        @Test
+        void is_not_checked_either() {
+            Tutor passed = Tutor.beginning();
+            while (passed.stage(Skill.WRITE_AT_ONCE) != Stage.PASSED) {
+                passed = answered(passed, Skill.WRITE_AT_ONCE, Level.FULL, true, 1);
+            }
+            Instant due = MONDAY.plus(Duration.ofDays(60));
+            assertThat(next(passed, due).why()).isEqualTo(Choice.Why.CHECK_DUE);
+            assertThat(next(passed.leavingOut(Set.of(Skill.WRITE_AT_ONCE)), due).skill())
+                    .isEqualTo(Skill.COUNT_A_DIGIT);
+        }
+
+        @Test
+        void is_no_weak_spot_to_work_on() {
+            Tutor weak = Tutor.beginning();
+            for (int i = 0; i < 11; i++) {
+                weak = weak.after(List.of(new Credit(Skill.COUNT_A_DIGIT, Level.FULL, "9", i < 6)), MONDAY);
+            }
+            assertThat(proposed(weak, MONDAY)).contains(Skill.COUNT_A_DIGIT);
+            assertThat(proposed(weak.leavingOut(Set.of(Skill.COUNT_A_DIGIT)), MONDAY))
+                    .doesNotContain(Skill.COUNT_A_DIGIT);
+        }
+
+        @Test
+        void is_never_everything() {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> whole.leavingOut(Set.of(Skill.values())))
+                    .withMessage("at least one skill has to be left");
+        }
+
+        private Choice next(Tutor tutor, Instant now) {
+            return tutor.next(now, Chance.of(1));
         }
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,8 @@ import telltally.trainer.logbook.SampleLogbook;
 import telltally.trainer.mastery.Choice;
 import telltally.trainer.mastery.Stage;
 import telltally.trainer.mastery.Tally;
+import telltally.trainer.playback.Sound;
+import telltally.trainer.settings.ByEar;
 
 /** From home to a drill and back, with everything kept on the way. */
 class HomeScreenTest {
@@ -55,6 +58,57 @@ class HomeScreenTest {
         assertThat(home.path()).hasSize(Skill.values().length).allMatch(step -> step.stage() == Stage.NEW);
         assertThat(home.path().get(0).proposed()).isTrue();
         assertThat(home.spoken(home.path().get(0))).isEqualTo("Step 1: Write it at once, not begun, comes next");
+    }
+
+    @Test
+    void who_hears_no_tones_can_leave_counting_by_ear_out_of_the_path() {
+        HomeScreen home = mira();
+        assertThat(step(home, Skill.BY_EAR).told()).isEqualTo("not begun");
+        home.settings();
+        SettingsScreen settings = run.at(SettingsScreen.class);
+        List<SettingsScreen.Group> groups = settings.groups();
+        SettingsScreen.Group last = groups.get(groups.size() - 1);
+        assertThat(last.title()).isEqualTo("Counting by ear");
+        settings.choose(groups.size() - 1, last.options().get(1));
+        run.at(SettingsScreen.class).back();
+        assertThat(step(run.at(HomeScreen.class), Skill.BY_EAR).told()).isEqualTo("left out");
+        assertThat(run.trainer.leftOut()).containsExactly(Skill.BY_EAR);
+        // Whoever opens it can still practise it.
+        run.at(HomeScreen.class).open(Skill.BY_EAR);
+        run.at(SkillScreen.class).begin();
+        assertThat(run.at(AdviceScreen.class).title())
+                .isEqualTo(step(home, Skill.BY_EAR).name());
+    }
+
+    @Test
+    void what_was_proposed_and_then_left_out_is_proposed_no_more() {
+        run.at(NoticeScreen.class).goOn();
+        run.at(LearnersScreen.class).goOnAsGuest();
+        Practice practice = run.at(HomeScreen.class).practice();
+        Instant now = run.records.records().now().get();
+        for (Skill skill : Skill.values()) {
+            for (int seed = 0; skill != Skill.BY_EAR && practice.tutor().stage(skill) != Stage.PASSED; seed++) {
+                practice.keep(SampleLogbook.right(skill, seed, now));
+            }
+        }
+        HomeScreen home = new HomeScreen(run.trainer, practice, Optional.empty());
+        assertThat(step(home, Skill.BY_EAR).proposed()).isTrue();
+        run.trainer.change(run.trainer.settings().withByEar(ByEar.LEFT_OUT));
+        assertThat(home.path()).filteredOn(HomeScreen.Step::proposed).hasSize(1);
+        assertThat(step(home, Skill.BY_EAR).proposed()).isFalse();
+    }
+
+    @Test
+    void what_cannot_be_heard_on_this_machine_is_not_proposed() {
+        mira().begin();
+        assertThat(run.trainer.leftOut()).isEmpty();
+        run.sound.trouble = Optional.of(Sound.Trouble.NO_DEVICE);
+        run.trainer.sound();
+        assertThat(run.trainer.leftOut()).containsExactly(Skill.BY_EAR);
+    }
+
+    private static HomeScreen.Step step(HomeScreen home, Skill skill) {
+        return home.path().get(skill.ordinal());
     }
 
     @Test

@@ -23,7 +23,8 @@ class SettingsFileTest {
             Ground.PALE,
             Display.LAMP_AND_SOUNDER,
             Pitch.LOW,
-            20);
+            20,
+            ByEar.LEFT_OUT);
 
     @TempDir
     private Path folder;
