@@ -260,4 +260,30 @@ class SchemasTest {
                     .isInstanceOf(ProblemException.class);
         }
     }
+
+    @Nested
+    class Of_translations {
+        private final Schema schema = schema("translation");
+
+        @Test
+        void every_shipped_translation_is_valid() {
+            assertThat(shipped("translations"))
+                    .isNotEmpty()
+                    .allSatisfy(translation ->
+                            assertThat(errors(schema, translation.text())).isEmpty());
+        }
+
+        @ParameterizedTest
+        @ValueSource(
+                strings = {
+                    "{\"schema\": \"telltally/translation/2\", \"language\": \"de\", \"texts\": {}}",
+                    "{\"schema\": \"telltally/translation/1\", \"texts\": {}}",
+                    "{\"schema\": \"telltally/translation/1\", \"language\": \"German\", \"texts\": {}}",
+                    "{\"schema\": \"telltally/translation/1\", \"language\": \"de\", \"texts\": {\"Count.\": \" \"}}",
+                    "{\"schema\": \"telltally/translation/1\", \"language\": \"de\", \"text\": {\"Count.\": \"Zähle.\"}}"
+                })
+        void what_a_translation_is_not_is_refused(String text) {
+            assertThat(errors(schema, text)).isNotEmpty();
+        }
+    }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import telltally.simulator.codelist.CodeList;
 import telltally.simulator.codelist.CodeListCatalog;
 import telltally.simulator.document.Fields;
+import telltally.simulator.document.Problem;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.document.Problems;
 import telltally.simulator.document.ResourceFolder;
@@ -57,7 +58,10 @@ public record Translation(Map<String, String> texts) {
         Problems problems = new Problems(source.name());
         Fields file = Fields.of(source, problems);
         file.schema(SCHEMA);
-        file.text("language");
+        String language = file.text("language");
+        if (!language.isBlank() && !language.matches("[a-z]{2}")) {
+            file.problem("language", "is " + Problem.quoted(language) + "; expected two small letters, such as de");
+        }
         Map<String, String> texts =
                 file.object("texts").map(Fields::textsByName).orElse(Map.of());
         file.close();

@@ -105,6 +105,16 @@ class TranslationTest {
     }
 
     @Test
+    void a_language_is_called_by_two_letters() {
+        TextFile file = new TextFile("German.json", """
+                {"schema": "telltally/translation/1", "language": "German", "texts": {}}
+                """);
+        assertThatThrownBy(() -> Translation.read(file))
+                .hasMessageContaining(
+                        "German.json:1:51: /language: is \"German\"; expected two small letters, such as de");
+    }
+
+    @Test
     void a_broken_translation_is_told_with_its_place() {
         TextFile file = new TextFile("xx.json", """
                 {"schema": "telltally/translation/1", "language": "xx",
