@@ -1,13 +1,9 @@
 package telltally.decoder.lattice;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import telltally.decoder.lattice.Automaton.Gap;
 import telltally.decoder.lattice.Automaton.GapKind;
-import telltally.decoder.lattice.Automaton.Light;
 import telltally.decoder.lattice.Automaton.Step;
 
 /** Joins steps over flashes that were not seen into edges, and puts these in order. Parallel arrays, one entry an edge. */
@@ -15,19 +11,10 @@ final class EdgeComposer {
     private static final double LEAST_WEIGHT = 1e-9;
     private static final int STEPS = Automaton.MOST_MISSED + 1;
     private static final int UNKNOWN = -1;
-    /** What joins to no gap: a part of one that was cut by the brink of the recording. */
-    private static final int NONE = -2;
-
     private final Automaton automaton;
     private final boolean[] missable;
     private final int[] gapOfStep;
-    private final int plainGaps;
-    /** Those of single steps first, then joined ones. */
-    private final List<Gap> gaps;
-
-    private final Map<Gap, Integer> numbers = new HashMap<>();
-    /** By gap, light unseen and gap of a step: the number of all three in a row. */
-    private int[] joined;
+    private final JoinedGaps gaps;
 
     /** The order in which gaps were first met; ties in length keep it, or readings would differ from run to run. */
     private int[] met;
@@ -54,13 +41,8 @@ final class EdgeComposer {
         this.automaton = automaton;
         this.missable = missable;
         this.gapOfStep = gapOfStep;
-        this.gaps = new ArrayList<>(stepGaps);
-        this.plainGaps = stepGaps.size();
-        for (int i = 0; i < plainGaps; i++) {
-            numbers.put(stepGaps.get(i), i);
-        }
-        joined = new int[0];
-        met = new int[plainGaps];
+        this.gaps = new JoinedGaps(stepGaps, automaton.lights);
+        met = new int[stepGaps.size()];
         Arrays.fill(met, UNKNOWN);
         firstStep = new int[automaton.nodes + 1];
         stepOrder = byStart();
@@ -118,8 +100,8 @@ final class EdgeComposer {
         }
         for (int i = firstStep[reached]; i < firstStep[reached + 1]; i++) {
             int next = stepOrder[i];
-            int longer = join(gapNumber, automaton.lightOf[reached], gapOfStep[next]);
-            if (longer != NONE) {
+            int longer = gaps.join(gapNumber, automaton.lightOf[reached], gapOfStep[next]);
+            if (longer != JoinedGaps.NONE) {
                 path[length] = next;
                 extend(length + 1, longer, product * automaton.steps[next].weight(), toEnd);
             }
@@ -134,6 +116,11 @@ final class EdgeComposer {
             weight = Arrays.copyOf(weight, 2 * count);
             steps = Arrays.copyOf(steps, 2 * count * STEPS);
         }
+        if (gapNumber >= met.length) {
+            int known = met.length;
+            met = Arrays.copyOf(met, 2 * gaps.count());
+            Arrays.fill(met, known, met.length, UNKNOWN);
+        }
         if (met[gapNumber] == UNKNOWN) {
             met[gapNumber] = metCount++;
         }
@@ -145,59 +132,10 @@ final class EdgeComposer {
         count++;
     }
 
-    private int join(int before, int light, int after) {
-        int lights = automaton.lights.length;
-        int at = (before * lights + light) * plainGaps + after;
-        if (at >= joined.length) {
-            int known = joined.length;
-            joined = Arrays.copyOf(joined, Math.max(2 * known, (before + 1) * lights * plainGaps));
-            Arrays.fill(joined, known, joined.length, UNKNOWN);
-        }
-        if (joined[at] == UNKNOWN) {
-            joined[at] = number(before, automaton.lights[light], after);
-        }
-        return joined[at];
-    }
-
-    private int number(int before, Light unseen, int after) {
-        GapKind first = gaps.get(before).kind();
-        GapKind second = gaps.get(after).kind();
-        if (first == GapKind.FIXED && second == GapKind.FIXED) {
-            double light = unseen.seconds();
-            Gap one = gaps.get(before);
-            Gap two = gaps.get(after);
-            return number(new Gap(
-                    GapKind.FIXED,
-                    one.seconds() + light + two.seconds(),
-                    one.squares() + light * light + two.squares(),
-                    0,
-                    0));
-        }
-        if (first == GapKind.LEAD_CUT || second == GapKind.TAIL_CUT) {
-            return NONE;
-        }
-        // Beside a gap of any length the unseen flash adds nothing that could be told.
-        return first == GapKind.FIXED || second == GapKind.TAIL ? after : before;
-    }
-
-    private int number(Gap one) {
-        Integer known = numbers.putIfAbsent(one, gaps.size());
-        if (known != null) {
-            return known;
-        }
-        gaps.add(one);
-        if (gaps.size() > met.length) {
-            int length = met.length;
-            met = Arrays.copyOf(met, 2 * gaps.size());
-            Arrays.fill(met, length, met.length, UNKNOWN);
-        }
-        return gaps.size() - 1;
-    }
-
     /** Numbers gaps anew: by kind, then length. */
     private void sortGaps() {
         Integer[] order = new Integer[metCount];
-        for (int i = 0; i < gaps.size(); i++) {
+        for (int i = 0; i < met.length; i++) {
             if (met[i] != UNKNOWN) {
                 order[met[i]] = i;
             }
@@ -209,7 +147,7 @@ final class EdgeComposer {
                     : Double.compare(gaps.get(one).seconds(), gaps.get(two).seconds());
         });
         sorted = new Gap[metCount];
-        int[] place = new int[gaps.size()];
+        int[] place = new int[gaps.count()];
         for (int i = 0; i < metCount; i++) {
             sorted[i] = gaps.get(order[i]);
             place[order[i]] = i;
