@@ -144,15 +144,10 @@ final class ListStructure {
         }
         int most =
                 Math.min(Math.min(longest, MOST_BLOCKS), model.format.repeats().mostCodes());
-        int[][] ids = ids();
-        List<Layout> all = new ArrayList<>();
-        for (int codes = 1; codes <= most; codes++) {
-            for (int phase : phases(codes)) {
-                double prior = prior(codes, phase);
-                if (prior > Double.NEGATIVE_INFINITY) {
-                    all.add(new Layout(model, codes, phase, prior, ids));
-                }
-            }
+        List<Layout> all = layouts(most, Double.NEGATIVE_INFINITY);
+        if (all.isEmpty()) {
+            // More groups than the format sends in any list: it was sent more often than it should have been.
+            all = layouts(most, 2 * UNLIKELY_CUT);
         }
         all.sort(Comparator.comparingDouble(layout -> -layout.rough));
         double margin = sure() ? SURE_MARGIN : ROUGH_MARGIN;
@@ -161,6 +156,21 @@ final class ListStructure {
             keep++;
         }
         return new ArrayList<>(all.subList(0, keep));
+    }
+
+    /** @param overfull what a stretch costs that holds more than its lists can, as a logarithm */
+    private List<Layout> layouts(int most, double overfull) {
+        int[][] ids = ids();
+        List<Layout> all = new ArrayList<>();
+        for (int codes = 1; codes <= most; codes++) {
+            for (int phase : phases(codes)) {
+                double prior = prior(codes, phase, overfull);
+                if (prior > Double.NEGATIVE_INFINITY) {
+                    all.add(new Layout(model, codes, phase, prior, ids));
+                }
+            }
+        }
+        return all;
     }
 
     private boolean sure() {
@@ -210,7 +220,7 @@ final class ListStructure {
         return aligned == 0 ? new int[] {0} : new int[] {0, aligned};
     }
 
-    private double prior(int codes, int phase) {
+    private double prior(int codes, int phase, double overfull) {
         boolean once = model.format.repeats().listTimes() != 0;
         int slots = slots(codes);
         double anywhere = -Math.log(slots);
@@ -218,9 +228,8 @@ final class ListStructure {
         for (int i = 0; i < passes.size(); i++) {
             int to = (i == 0 ? phase : 0) + passes.get(i).size();
             if (once && to > slots) {
-                return Double.NEGATIVE_INFINITY;
-            }
-            if (once ? to != slots : to % codes != 0) {
+                score += overfull;
+            } else if (once ? to != slots : to % codes != 0) {
                 boolean open = i == passes.size() - 1 && !framedLast;
                 score += open ? (stopsEarly ? 0 : UNLIKELY_CUT) + anywhere : 2 * UNLIKELY_CUT;
             }

@@ -139,6 +139,20 @@ class LatticeDecoderTest {
         assertThat(reading.groups().get(0).alternatives()).isNotEmpty();
     }
 
+    @Test
+    void a_list_that_goes_on_for_longer_than_the_format_allows_is_read_all_the_same() {
+        PulseTrain.Builder endless = PulseTrain.builder().dark(3_000_000_000L);
+        for (int i = 0; i < 101; i++) {
+            // 12 and 22 by turns, in the lengths of pair-even, which sends a hundred codes twice at most.
+            endless.lit(500_000_000L).dark(2_000_000_000L);
+            endless.lit(500_000_000L).dark(500_000_000L).lit(500_000_000L).dark(4_000_000_000L);
+            endless.lit(500_000_000L).dark(500_000_000L).lit(500_000_000L).dark(2_000_000_000L);
+            endless.lit(500_000_000L).dark(500_000_000L).lit(500_000_000L).dark(4_000_000_000L);
+        }
+        Reading reading = decoder.decode(endless.build(), formats);
+        assertThat(reading.codes().values()).containsExactly(List.of("12", "22"));
+    }
+
     /** Telegraphy timing of Recommendation ITU-R M.1677-1: dash 3 dots, gaps 1, 3 and 7. */
     @Test
     void lengths_of_chance_are_said_to_fit_no_format() {

@@ -180,6 +180,20 @@ class ListStructureTest {
         assertThat(of(shortLists, true, true, sent("34", "56", "78")).columns).hasSizeLessThanOrEqualTo(2);
     }
 
+    /** Two codes twice make four groups; six once had no layout at all, and the decoder broke off. */
+    @Test
+    void more_groups_than_any_list_has_are_lists_sent_more_often_than_they_should_be() {
+        FormatModel shortLists = Sendings.format(TWO_DIGITS + "\"list\": {\"list_times\": 2, \"most_codes\": 2}");
+        ListStructure structure = of(shortLists, false, false, sent("12", "21", "12", "21", "12", "21"));
+        assertThat(codes(structure)).containsExactly("12", "21");
+        assertThat(structure.whole).isFalse();
+        double two = ONE_CODE * ONE_CODE * Math.pow(AGAIN, 4);
+        double overfull = UNLIKELY_CUT * UNLIKELY_CUT;
+        // Or begun in the second of four places, which ends as evenly.
+        double begun = UNLIKELY_CUT / 4;
+        assertThat(evidence(structure) / (two * overfull * (1 + begun))).isCloseTo(1, within(1e-6));
+    }
+
     @Test
     void a_list_is_found_among_more_layouts_than_are_weighed() {
         ListStructure structure =
