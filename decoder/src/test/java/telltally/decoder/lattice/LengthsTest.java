@@ -46,4 +46,28 @@ class LengthsTest {
         Lengths lengths = new Lengths(flashes(1, 0.5, 5e6, 0.5, 1));
         assertThat(lengths.dark.bins).containsExactly(Lengths.BINS - 1);
     }
+
+    @Test
+    void of_many_flashes_the_first_three_hundred_are_counted() {
+        double[] many = new double[2 * 305];
+        for (int i = 0; i < many.length; i++) {
+            many[i] = i < 2 * 300 ? 0.5 : 5;
+        }
+        Lengths lengths = new Lengths(flashes(many));
+
+        assertThat(lengths.flashes).isEqualTo(300);
+        assertThat(lengths.lit.times).containsExactly(300);
+        assertThat(lengths.dark.times).containsExactly(299);
+    }
+
+    @Test
+    void what_is_shorter_than_the_bins_stands_in_the_first() {
+        PulseTrain train = PulseTrain.builder()
+                .dark(1_000_000_000)
+                .lit(10)
+                .dark(1_000_000_000)
+                .build();
+
+        assertThat(new Lengths(Flashes.of(train, true, 1, 1, 10)).lit.bins).containsExactly(0);
+    }
 }
