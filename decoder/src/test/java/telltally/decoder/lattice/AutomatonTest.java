@@ -9,7 +9,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import telltally.decoder.lattice.Automaton.Builder;
 import telltally.decoder.lattice.Automaton.Ends;
 import telltally.decoder.lattice.Automaton.Gap;
 import telltally.decoder.lattice.Automaton.GapKind;
@@ -30,7 +29,7 @@ class AutomatonTest {
 
     @Test
     void an_edge_leads_over_flashes_that_were_not_seen() {
-        Builder builder = new Builder();
+        Automaton.Builder builder = new Automaton.Builder();
         int one = builder.node(SHORT, true);
         int two = builder.node(LONG, true);
         int three = builder.node(SHORT, true);
@@ -58,7 +57,7 @@ class AutomatonTest {
 
     @Test
     void no_more_than_two_flashes_are_missed_in_a_row_and_broad_light_never() {
-        Builder builder = new Builder();
+        Automaton.Builder builder = new Automaton.Builder();
         int[] row = new int[6];
         for (int i = 0; i < row.length; i++) {
             row[i] = builder.node(i == 4 ? new Light(1, 8) : SHORT, i != 4);
@@ -75,7 +74,7 @@ class AutomatonTest {
     @Test
     void what_is_less_likely_than_one_in_a_thousand_million_is_not_followed() {
         for (double weight : new double[] {1.1e-9, 0.9e-9}) {
-            Builder builder = new Builder();
+            Automaton.Builder builder = new Automaton.Builder();
             int one = builder.node(SHORT, true);
             int two = builder.node(SHORT, true);
             int three = builder.node(SHORT, true);
@@ -87,7 +86,7 @@ class AutomatonTest {
 
     @Test
     void a_step_without_weight_is_none() {
-        Builder builder = new Builder();
+        Automaton.Builder builder = new Automaton.Builder();
         int one = builder.node(SHORT, true);
         step(builder, one, one, NEAR, 0);
         assertThat(builder.build().steps).isEmpty();
@@ -95,7 +94,7 @@ class AutomatonTest {
 
     @Test
     void equal_lights_and_gaps_are_one() {
-        Builder builder = new Builder();
+        Automaton.Builder builder = new Automaton.Builder();
         int one = builder.node(new Light(0.5, 0), false);
         int two = builder.node(new Light(0.5, 0), false);
         int three = builder.node(new Light(0.6, 0), false);
@@ -128,7 +127,7 @@ class AutomatonTest {
                 Gap.TAIL,
                 NEAR.cut(GapKind.LEAD_CUT),
                 FAR.cut(GapKind.TAIL_CUT));
-        Builder builder = new Builder();
+        Automaton.Builder builder = new Automaton.Builder();
         for (Gap first : kinds) {
             for (Gap second : kinds) {
                 for (Gap third : kinds) {
@@ -229,7 +228,7 @@ class AutomatonTest {
         return edges;
     }
 
-    private static void step(Builder builder, int from, int to, Gap gap, double weight) {
+    private static void step(Automaton.Builder builder, int from, int to, Gap gap, double weight) {
         builder.step(from, to, gap, weight, Ends.NOTHING, "", false);
     }
 }

@@ -50,7 +50,8 @@ class CoarseClockTest {
     void each_length_counts_by_the_nominal_length_it_fits_best() {
         for (int seed = 0; seed < 40; seed++) {
             // From hardly any scatter to lengths of chance, from clocks a third too fast to a third too slow.
-            Lengths lengths = recording(seed, 0.7 + 0.65 * (seed % 10) / 10, 0.02 + 0.1 * (seed / 10), 8 + seed);
+            Lengths lengths =
+                    recording(seed, 0.7 + 0.65 * (seed % 10) / 10, 0.02 + 0.1 * Math.floorDiv(seed, 10), 8 + seed);
             assertThat(clock.fits(lengths)).as("seed " + seed).isEqualTo(reference(lengths));
         }
     }

@@ -114,9 +114,10 @@ class PassTest {
     void lists_with_brinks_separators_and_announcements_are_summed_too() {
         for (FlashFormat format : List.of(SESSIONS, ANNOUNCED)) {
             FormatModel model = new FormatModel(format);
-            List<String> codes = format == SESSIONS ? List.of("1", "2") : List.of("AT", "E");
+            boolean sessions = format.sessions().isPresent();
+            List<String> codes = sessions ? List.of("1", "2") : List.of("AT", "E");
             for (int bits = 0; bits < 16; bits++) {
-                boolean separated = (bits & 3) > 0 && format == SESSIONS;
+                boolean separated = (bits & 3) > 0 && sessions;
                 SentList.Plan plan = new SentList.Plan(
                         (bits & 1) > 0 && separated,
                         (bits & 2) > 0 && separated,
