@@ -31,10 +31,9 @@ class FormatTrialTest {
                          "running_test_s": 90.0, "most_balance_flashes": 9}
             """);
 
-    /** The codes 12, 13 and 11, each sent twice. */
+    /** The codes 12 and 11, each sent twice. */
     private static final String TWICE_12 = "0.5 2 0.5 0.5 0.5  4  0.5 2 0.5 0.5 0.5";
 
-    private static final String TWICE_13 = "0.5 2 0.5 0.5 0.5 0.5 0.5  4  0.5 2 0.5 0.5 0.5 0.5 0.5";
     private static final String TWICE_11 = "0.5 2 0.5  4  0.5 2 0.5";
 
     private static final KnownNoise NOTHING = KnownNoise.NOTHING;
