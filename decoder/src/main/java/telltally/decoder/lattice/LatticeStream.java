@@ -77,7 +77,7 @@ public final class LatticeStream {
 
     /** The level has not changed until now. */
     public List<Group> quiet(long nowNanos) {
-        return begun && nowNanos > lastNanos ? look(nowNanos) : List.of();
+        return look(nowNanos);
     }
 
     /** Everything that is still kept, as read now. */
@@ -86,7 +86,7 @@ public final class LatticeStream {
     }
 
     private List<Group> look(long nowNanos) {
-        if (looked || count == 0 || nowNanos - lastNanos < settledNanos) {
+        if (looked || count == 0 || nowNanos - lastNanos < settledNanos || withinFlash()) {
             return List.of();
         }
         looked = true;
@@ -116,6 +116,11 @@ public final class LatticeStream {
         return told;
     }
 
+    /** Whether every format would take the level for that of a flash, of which the end has to be seen. */
+    private boolean withinFlash() {
+        return candidates.stream().allMatch(format -> format.restsLit() != lit);
+    }
+
     private PulseTrain train(long nowNanos) {
         long[] sinceOrigin = new long[count];
         for (int i = 0; i < count; i++) {
@@ -124,11 +129,10 @@ public final class LatticeStream {
         return PulseTrain.of(litAtStart, nowNanos - originNanos, sinceOrigin);
     }
 
-    /** Leaves the older half out; what is kept begins with the level that it began with. */
+    /** Leaves the older half out, an even number: what is kept begins with the level that it began with. */
     private void forget() {
         int half = MOST_EDGES / 2;
         originNanos = edges[half - 1];
-        litAtStart ^= half % 2 == 1;
         System.arraycopy(edges, half, edges, 0, count - half);
         count -= half;
     }

@@ -289,7 +289,7 @@ class FreeGrammarTest {
     }
 
     private static FreeGrammar grammar(String file) {
-        FlashFormat format = TwoDigitFormat.read(file);
+        FlashFormat format = Recordings.read(file);
         return FreeGrammar.of(format, new FormatTimes(format));
     }
 }

@@ -105,6 +105,43 @@ class LatticeStreamTest {
     }
 
     @Test
+    void while_a_flash_lasts_nothing_is_told_since_its_end_is_not_known() {
+        LatticeStream counts = new LatticeStream(new LatticeDecoder(), List.of(COUNTS), 0.3);
+        counts.edge(0, false);
+        two(counts, 0);
+        counts.edge(3 * SECOND, true);
+
+        assertThat(counts.quiet(8 * SECOND)).isEmpty();
+        LatticeStream dark = new LatticeStream(new LatticeDecoder(), List.of(COUNTS), 0.3);
+        dark.edge(0, false);
+        two(dark, 0);
+        assertThat(dark.quiet(8 * SECOND)).isNotEmpty();
+    }
+
+    @Test
+    void where_the_lamp_rests_lit_darkness_is_the_flash() {
+        FlashFormat eclipses = Recordings.format("eclipses", """
+                "rests_lit": true,
+                "flashes_s": {"flash": 0.5},
+                "code": {"places": [{"flash": "flash", "from": 1, "to": 9}]},
+                "gaps": {"within_digit_s": 0.5, "before_repeat_s": 4},
+                "list": {"loops": true, "most_codes": 1}
+                """);
+        LatticeStream counts = new LatticeStream(new LatticeDecoder(), List.of(eclipses), 0.3);
+        counts.edge(0, true);
+        counts.edge(SECOND, false);
+        counts.edge(3 * SECOND / 2, true);
+        counts.edge(2 * SECOND, false);
+
+        assertThat(counts.quiet(9 * SECOND)).isEmpty();
+        LatticeStream seen = new LatticeStream(new LatticeDecoder(), List.of(eclipses), 0.3);
+        seen.edge(0, true);
+        seen.edge(SECOND, false);
+        seen.edge(3 * SECOND / 2, true);
+        assertThat(seen.quiet(5 * SECOND)).extracting(Group::digits).containsExactly("1");
+    }
+
+    @Test
     void before_the_recording_begins_there_is_nothing_to_tell() {
         assertThat(stream.quiet(100 * SECOND)).isEmpty();
     }

@@ -19,7 +19,7 @@ class PassTest {
     /** A sender so steady that a fifth more is far out of reach, but for mishaps. */
     private static final Channel STEADY = new Channel(1.05, 0.02, 0.01, 0.005, 0.02, 0.03);
 
-    private static final FlashFormat SESSIONS = TwoDigitFormat.read("""
+    private static final FlashFormat SESSIONS = Recordings.read("""
             {"schema": "telltally/format/1", "id": "sessions", "title": "One digit, with segments",
              "flashes_s": {"flash": 0.5},
              "code": {"places": [{"flash": "flash", "from": 1, "to": 2}]},
@@ -30,7 +30,7 @@ class PassTest {
                           "most_balance_flashes": 3}}
             """);
 
-    private static final FlashFormat ANNOUNCED = TwoDigitFormat.read("""
+    private static final FlashFormat ANNOUNCED = Recordings.read("""
             {"schema": "telltally/format/1", "id": "announced", "title": "Dots and dashes, announced",
              "flashes_s": {".": 0.2, "-": 0.6},
              "code": {"signs": {"A": ".-", "E": ".", "T": "-"}, "most_signs": 2},

@@ -46,9 +46,14 @@ final class Recordings {
 
     /** A format of which the members after its title are given. */
     static FlashFormat format(String id, String members) {
-        String file = "{\"schema\": \"telltally/format/1\", \"id\": \"%s\", \"title\": \"%s\", %s}";
+        return read("{\"schema\": \"telltally/format/1\", \"id\": \"%s\", \"title\": \"%s\", %s}"
+                .formatted(id, id, members));
+    }
+
+    /** A format of which the whole file is given. */
+    static FlashFormat read(String file) {
         try {
-            return FormatReader.read(new TextFile(id + ".json", file.formatted(id, id, members)));
+            return FormatReader.read(new TextFile("format.json", file));
         } catch (ProblemException e) {
             throw new IllegalStateException(e);
         }

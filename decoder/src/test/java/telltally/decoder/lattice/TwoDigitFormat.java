@@ -5,10 +5,7 @@ import java.util.List;
 import telltally.decoder.lattice.Automaton.Gap;
 import telltally.decoder.lattice.Automaton.GapKind;
 import telltally.simulator.chance.Chance;
-import telltally.simulator.document.ProblemException;
-import telltally.simulator.document.TextFile;
 import telltally.simulator.format.FlashFormat;
-import telltally.simulator.format.FormatReader;
 import telltally.simulator.signal.PulseTrain;
 
 /** A format so small that all its lists, and all ways of seeing each, can be enumerated; with sessions of it. */
@@ -23,16 +20,8 @@ final class TwoDigitFormat {
 
     static final Channel CHANNEL = new Channel(1, 0, 0.08, 0.03, 0.03, 0.02);
 
-    final FlashFormat format = read(FILE);
+    final FlashFormat format = Recordings.read(FILE);
     final FormatModel model = new FormatModel(format);
-
-    static FlashFormat read(String file) {
-        try {
-            return FormatReader.read(new TextFile("format.json", file));
-        } catch (ProblemException e) {
-            throw new IllegalStateException(e);
-        }
-    }
 
     /** A list sent twice, watched from any instant to any. */
     SentList sent(String... codes) {

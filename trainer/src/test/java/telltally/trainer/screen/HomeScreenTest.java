@@ -108,7 +108,10 @@ class HomeScreenTest {
     }
 
     private static HomeScreen.Step step(HomeScreen home, Skill skill) {
-        return home.path().get(skill.ordinal());
+        return home.path().stream()
+                .filter(step -> step.skill() == skill)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
