@@ -53,6 +53,11 @@ final class FormatTrial {
         last = pass;
     }
 
+    /** Whether the format can have sent the flashes at all; nothing more may be asked for where it can't. */
+    boolean isPossible() {
+        return logEvidence > Double.NEGATIVE_INFINITY;
+    }
+
     int lookedAt() {
         return lookedAt.count;
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import telltally.decoder.lattice.Automaton.Gap;
 import telltally.decoder.lattice.Automaton.GapKind;
 import telltally.decoder.lattice.Automaton.Light;
@@ -23,6 +24,9 @@ final class GrammarMaker {
 
     private static final int MOST_CYLINDER_FLASHES = 8;
     private static final double UNEXPLAINED = 1e-7;
+    /** So dear that it counts only where a recording can end in no other way: long after half a sign. */
+    private static final double BROKEN_OFF = 1e-14;
+
     private static final double ANY_LEAST = 1e-3;
     private static final double ANY_MOST = 1e6;
 
@@ -165,8 +169,15 @@ final class GrammarMaker {
     private void unexplained() {
         int junk = builder.node(new Light(ANY_LEAST, ANY_MOST), false, GroupKind.UNREADABLE, 0);
         Gap any = Gap.broad(ANY_LEAST, ANY_MOST);
+        Set<Integer> ending = builder.steps().stream()
+                .filter(step -> step.gap().kind() == GapKind.TAIL)
+                .map(Step::from)
+                .collect(Collectors.toSet());
         for (int node = Automaton.END + 1; node < junk; node++) {
             builder.step(node, junk, any, UNEXPLAINED);
+            if (!ending.contains(node)) {
+                builder.step(node, Automaton.END, Gap.TAIL, BROKEN_OFF);
+            }
         }
         builder.step(junk, junk, any, 0.5);
         heads.forEach((node, share) -> builder.group(junk, node, any, 0.1 * share, ""));

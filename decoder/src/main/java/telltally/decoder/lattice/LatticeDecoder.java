@@ -51,19 +51,19 @@ public final class LatticeDecoder implements Decoder {
     }
 
     private Reading decode(PulseTrain train, List<FlashFormat> candidates, KnownNoise noise, LatticeStock stock) {
-        List<FormatTrial> trials = trials(train, candidates, noise, stock);
-        if (trials.isEmpty()) {
+        List<FirstSight> sights = sights(train, candidates);
+        if (sights.isEmpty()) {
             return Reading.nothing(new Warning(0, WarningKind.NO_FLASHES, "no flash in the whole recording"));
         }
-        trials = survivors(trials);
+        List<FormatTrial> trials = survivors(trials(sights, noise, stock));
         trials.sort(Comparator.comparingDouble((FormatTrial trial) -> -trial.logEvidence));
-        FormatTrial best = trials.get(0);
-        if (best.unexplainedShare() > MOST_UNEXPLAINED || fitsLikeAnything(best)) {
+        if (trials.isEmpty() || fitsNone(trials.get(0))) {
             return Reading.nothing(new Warning(
-                    best.flashes.startNanos[0],
+                    sights.get(0).flashes().startNanos[0],
                     WarningKind.NO_FORMAT,
                     "no format of the candidates explains these flashes"));
         }
+        FormatTrial best = trials.get(0);
         double sum = 0;
         for (FormatTrial trial : trials) {
             sum += StrictMath.exp(trial.logEvidence - best.logEvidence);
@@ -71,30 +71,35 @@ public final class LatticeDecoder implements Decoder {
         return new ReadingWriter(best, 1 / sum).reading();
     }
 
-    /** Whether so many flashes would, in a format that sent them, speak for it more clearly. */
-    private static boolean fitsLikeAnything(FormatTrial best) {
+    /** Whether too little is explained, or so many flashes would, in a format that sent them, speak for it more clearly. */
+    private static boolean fitsNone(FormatTrial best) {
+        if (best.unexplainedShare() > MOST_UNEXPLAINED) {
+            return true;
+        }
         int flashes = best.flashes.count;
         return flashes >= MANY_FLASHES
                 ? best.gainAFlash() < LEAST_GAIN_OF_MANY
                 : flashes >= SOME_FLASHES && best.gainAFlash() < LEAST_GAIN_OF_SOME;
     }
 
-    private List<FormatTrial> trials(
-            PulseTrain train, List<FlashFormat> candidates, KnownNoise noise, LatticeStock stock) {
+    /** Those in which there is a flash at all. */
+    private List<FirstSight> sights(PulseTrain train, List<FlashFormat> candidates) {
         List<FirstSight> sights = new ArrayList<>();
-        double top = Double.NEGATIVE_INFINITY;
         for (FlashFormat format : candidates) {
-            FormatModel model = model(format);
-            FirstSight sight = sight(train, model, sights);
+            FirstSight sight = sight(train, model(format), sights);
             if (sight.flashes().count > 0) {
                 sights.add(sight);
-                top = Math.max(top, sight.clocks().get(0).score());
             }
         }
+        return sights;
+    }
+
+    private static List<FormatTrial> trials(List<FirstSight> sights, KnownNoise noise, LatticeStock stock) {
+        double top = sights.stream().mapToDouble(FirstSight::score).max().orElse(0);
         List<FormatTrial> trials = new ArrayList<>();
         for (FirstSight sight : sights) {
             double allowance = COARSE_CUT + 0.5 * sight.flashes().count;
-            if (noise.clockScale().isPresent() || sight.clocks().get(0).score() > top - allowance) {
+            if (noise.clockScale().isPresent() || sight.score() > top - allowance) {
                 trials.add(new FormatTrial(sight.model(), sight.flashes(), sight.clocks(), noise, stock));
             }
         }
@@ -102,7 +107,11 @@ public final class LatticeDecoder implements Decoder {
     }
 
     /** One recording, cleaned as one format asks, and the clocks that its lengths speak for. */
-    private record FirstSight(FormatModel model, Flashes flashes, Lengths lengths, List<CoarseClock.Fit> clocks) {}
+    private record FirstSight(FormatModel model, Flashes flashes, Lengths lengths, List<CoarseClock.Fit> clocks) {
+        double score() {
+            return clocks.get(0).score();
+        }
+    }
 
     private static FirstSight sight(PulseTrain train, FormatModel model, List<FirstSight> others) {
         boolean lit = !model.format.restsLit();
@@ -130,7 +139,8 @@ public final class LatticeDecoder implements Decoder {
     private static void keepNear(List<FormatTrial> trials, double allowance, double allowanceAFlash) {
         double top = top(trials);
         trials.removeIf(trial -> {
-            boolean hopeless = trial.logEvidence < top - allowance - allowanceAFlash * trial.lookedAt();
+            double least = top - allowance - allowanceAFlash * trial.lookedAt();
+            boolean hopeless = !trial.isPossible() || trial.logEvidence < least;
             if (hopeless) {
                 trial.dismiss();
             }

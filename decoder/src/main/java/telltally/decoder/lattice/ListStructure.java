@@ -113,6 +113,11 @@ final class ListStructure {
         return new LikelyLists(model.format.repeats().listTimes(), passes, layouts).lists();
     }
 
+    /** What the groups of {@link #framing} send, whatever was seen of each. */
+    String framingCode() {
+        return model.framingCode;
+    }
+
     /** The codes that the blocks read, each by itself. */
     Set<String> readCodes() {
         Set<String> codes = new LinkedHashSet<>();

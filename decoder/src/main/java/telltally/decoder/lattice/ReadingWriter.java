@@ -18,6 +18,7 @@ import telltally.simulator.signal.Seconds;
 /** Says what was found, and what is odd about it. */
 final class ReadingWriter {
     private static final double DOUBTFUL_FORMAT = 0.9;
+    private static final String NO_WHOLE_CODE = "a group that is no whole code of the format";
     private static final long MILLISECOND = 1_000_000L;
 
     private final FormatTrial trial;
@@ -36,9 +37,13 @@ final class ReadingWriter {
     Reading reading() {
         trial.settle();
         trial.regions.forEach(this::region);
-        trial.finder().groups.stream()
-                .filter(found -> found.kind != GroupKind.CODE)
-                .forEach(this::other);
+        for (Found found : trial.finder().groups) {
+            if (found.kind != GroupKind.CODE) {
+                other(found);
+            } else if (isBrokenOff(found)) {
+                brokenOff(found);
+            }
+        }
         groups.sort(Comparator.comparingLong(Group::startNanos));
         noCodesWithinTheFrame();
         warnings();
@@ -74,7 +79,7 @@ final class ReadingWriter {
                     flashes.endNanos[each.last()],
                     each.alternatives()));
             if (each.kind() == GroupKind.UNREADABLE) {
-                warn(each.first(), WarningKind.UNREADABLE_GROUP, "a group that is no whole code of the format");
+                warn(each.first(), WarningKind.UNREADABLE_GROUP, NO_WHOLE_CODE);
             }
         }
         region.differing()
@@ -82,6 +87,23 @@ final class ReadingWriter {
                         flash,
                         WarningKind.REPEATS_DIFFER,
                         "this sending reads otherwise than the others; all of them together were weighed"));
+    }
+
+    /** A code of which not one sign was sent to its end, though the recording went on. */
+    private boolean isBrokenOff(Found found) {
+        return found.signs.isEmpty() && !found.begunBefore && !trial.finder().stopsEarly;
+    }
+
+    private void brokenOff(Found found) {
+        groups.add(new Group(
+                GroupKind.UNREADABLE,
+                segment(found),
+                "",
+                1,
+                flashes.startNanos[found.firstFlash],
+                flashes.endNanos[found.lastFlash],
+                List.of()));
+        warn(found.firstFlash, WarningKind.UNREADABLE_GROUP, NO_WHOLE_CODE);
     }
 
     /** Whatever is no code: separators, cylinder flashes, balance results, steady light. */

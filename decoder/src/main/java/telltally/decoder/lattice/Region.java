@@ -155,7 +155,13 @@ final class Region {
         for (Found group : groups) {
             if (structure.framing.contains(group)) {
                 reported.add(new Reported(
-                        GroupKind.SEPARATOR, segment, group.digits(), 1, group.firstFlash, group.lastFlash, List.of()));
+                        GroupKind.SEPARATOR,
+                        segment,
+                        structure.framingCode(),
+                        1,
+                        group.firstFlash,
+                        group.lastFlash,
+                        List.of()));
                 continue;
             }
             Reported as = unreadable(group);

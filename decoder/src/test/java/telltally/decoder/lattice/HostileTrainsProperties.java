@@ -2,6 +2,7 @@ package telltally.decoder.lattice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -38,6 +39,24 @@ class HostileTrainsProperties {
         Reading reading = decoder.decode(train.build(), formats);
         assertThat(reading.format().isPresent() || !reading.warnings().isEmpty())
                 .isTrue();
+    }
+
+    @Property(tries = 300)
+    void babble_in_the_lengths_of_any_format_of_ones_own_is_answered(
+            @ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int flashes) {
+        Chance chance = Chance.of(seed);
+        FlashFormat own = OwnFormats.drawn(chance);
+        PulseTrain train = OwnFormats.babble(own, flashes, chance);
+        List<FlashFormat> all = new ArrayList<>(formats);
+        all.add(own);
+        for (List<FlashFormat> candidates : List.of(List.of(own), all)) {
+            Reading reading = decoder.decode(train, candidates);
+            assertThat(reading.format().isPresent() || !reading.warnings().isEmpty())
+                    .isTrue();
+            reading.format()
+                    .ifPresent(format -> assertThat(format.probability()).isBetween(0.0, 1.0));
+            assertThat(reading.groups()).allMatch(group -> group.probability() >= 0 && group.probability() <= 1);
+        }
     }
 
     @Test

@@ -20,6 +20,7 @@ import telltally.simulator.format.Encoder;
 import telltally.simulator.format.FlashFormat;
 import telltally.simulator.format.FormatCatalog;
 import telltally.simulator.format.FormatReader;
+import telltally.simulator.format.GroupKind;
 import telltally.simulator.format.Message;
 import telltally.simulator.format.Pacing;
 import telltally.simulator.format.Segment;
@@ -137,6 +138,27 @@ class LatticeDecoderTest {
         Reading reading = decoder.decode(once.build(), List.of(format));
         assertThat(reading.groups().get(0).probability()).isLessThan(0.999);
         assertThat(reading.groups().get(0).alternatives()).isNotEmpty();
+    }
+
+    /** Found by babble in formats of one's own: no way led to the end of such a recording, and the decoder broke off. */
+    @Test
+    void a_recording_that_goes_on_after_half_a_digit_is_read_up_to_it() {
+        FlashFormat format = Recordings.format("high", """
+                "flashes_s": {"flash": 0.5},
+                "code": {"places": [{"flash": "flash", "from": 6, "to": 9}, {"flash": "flash", "from": 6, "to": 9}]},
+                "gaps": {"within_digit_s": 0.5, "between_digits_s": 2.0, "between_codes_s": 4.0},
+                "list": {"list_times": 2}
+                """);
+        String six = "0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5 0.5";
+        PulseTrain train = Recordings.train("3 " + six + " 2 " + six + " 4 0.5 0.5 0.5 20");
+        Reading reading = decoder.decode(train, List.of(format));
+        assertThat(reading.codes()).isEqualTo(Map.of(Segment.CODES, List.of("66")));
+        assertThat(reading.groups())
+                .extracting(Reading.Group::kind)
+                .containsExactly(GroupKind.CODE, GroupKind.UNREADABLE);
+        assertThat(reading.warnings())
+                .containsExactly(new Warning(
+                        20_000_000_000L, WarningKind.UNREADABLE_GROUP, "a group that is no whole code of the format"));
     }
 
     @Test
