@@ -218,6 +218,27 @@ class FreeGrammarTest {
                                 .rounded());
     }
 
+    @Test
+    void after_cylinder_flashes_codes_begin_with_each_of_their_signs_as_often_as_there_are_codes() {
+        FreeGrammar grammar = grammar("""
+                {"schema": "telltally/format/1", "id": "one", "title": "One sign, with segments",
+                 "flashes_s": {".": 0.2, "-": 0.6},
+                 "code": {"signs": {"E": ".", "I": "..", "T": "-"}, "most_signs": 1},
+                 "gaps": {"within_digit_s": 0.2, "between_codes_s": 1.4},
+                 "list": {"list_times": 2},
+                 "nothing_to_report": {"code": "E"},
+                 "sessions": {"separator_flashes": 1, "around_separator_s": 4.0, "flash": ".",
+                              "running_test_s": 90.0, "most_balance_flashes": 3}}
+                """);
+        // Eight cylinder flashes are the last that there may be; a third of the codes begins with a dash.
+        assertThat(said(grammar))
+                .contains(
+                        new Said("CYLINDERS0.8", "CODE0.1", Gap.broad(7.5, 450), 0.7 * 2 / 3, Ends.GROUP, "8", false)
+                                .rounded(),
+                        new Said("CYLINDERS0.8", "CODE0.3", Gap.broad(7.5, 450), 0.7 / 3, Ends.GROUP, "8", false)
+                                .rounded());
+    }
+
     /** For every step said so far: the recording may begin in its gap, once for each gap into a flash, and end in it. */
     private void brinks(int flashes) {
         List<Said> known = List.copyOf(expected);

@@ -105,17 +105,16 @@ class LatticeStreamTest {
     }
 
     @Test
-    void while_a_flash_lasts_nothing_is_told_since_its_end_is_not_known() {
+    void while_a_light_lasts_nothing_is_told_of_it_since_its_end_is_not_known() {
         LatticeStream counts = new LatticeStream(new LatticeDecoder(), List.of(COUNTS), 0.3);
         counts.edge(0, false);
-        two(counts, 0);
-        counts.edge(3 * SECOND, true);
+        counts.edge(SECOND, true);
+        assertThat(counts.quiet(5 * SECOND)).isEmpty();
+        assertThat(counts.edge(6 * SECOND, false)).isEmpty();
 
-        assertThat(counts.quiet(8 * SECOND)).isEmpty();
-        LatticeStream dark = new LatticeStream(new LatticeDecoder(), List.of(COUNTS), 0.3);
-        dark.edge(0, false);
-        two(dark, 0);
-        assertThat(dark.quiet(8 * SECOND)).isNotEmpty();
+        List<Group> told = counts.quiet(10 * SECOND);
+        assertThat(told).extracting(Group::kind).containsExactly(GroupKind.STEADY);
+        assertThat(told.get(0).endNanos()).isEqualTo(6 * SECOND);
     }
 
     @Test
