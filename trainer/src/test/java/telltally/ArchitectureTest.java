@@ -17,6 +17,8 @@ import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The arrows of the house, read from the bytecode: import lines would miss full names and static imports. */
 class ArchitectureTest {
@@ -122,10 +124,12 @@ class ArchitectureTest {
                         || use.to().startsWith("telltally.decoder.score"));
     }
 
-    @Test
-    void the_simulated_path_uses_no_mathematics_that_a_processor_may_change() {
+    /** What is simulated is the same everywhere, and so is what is read and scored. */
+    @ParameterizedTest
+    @ValueSource(strings = {"simulator", "decoder"})
+    void recordings_and_readings_use_no_mathematics_that_a_processor_may_change(String module) {
         // Math.sqrt, floor, min and the like are exact everywhere; the transcendental functions are not.
-        assertThat(callsOfMath("simulator"))
+        assertThat(callsOfMath(module))
                 .isNotEmpty()
                 .doesNotContain(
                         "sin", "cos", "tan", "asin", "acos", "atan", "atan2", "sinh", "cosh", "tanh", "exp", "expm1",

@@ -152,7 +152,7 @@ final class LevelFit {
         double lowLevel = (ambient + low) * series.unit;
         double highLevel = (ambient + high) * series.unit;
         double spacing = series.spacingNanos();
-        double error = Math.hypot(spacing / Math.sqrt(12), width * spacing / contrast());
+        double error = StrictMath.hypot(spacing / Math.sqrt(12), width * spacing / contrast());
         return new Quality(
                 highIsLit ? lowLevel : highLevel,
                 highIsLit ? highLevel : lowLevel,

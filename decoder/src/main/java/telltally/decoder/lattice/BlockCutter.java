@@ -25,7 +25,7 @@ final class BlockCutter {
 
     private void cut(FormatModel model, List<Found> groups, int each, boolean startsMidway, boolean stopsEarly) {
         int count = groups.size();
-        double cutBlock = Math.log(1.0 / each);
+        double cutBlock = StrictMath.log(1.0 / each);
         double[] best = new double[count + 1];
         Block[] last = new Block[count + 1];
         for (int to = 1; to <= count; to++) {

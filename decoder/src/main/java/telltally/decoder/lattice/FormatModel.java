@@ -35,7 +35,7 @@ final class FormatModel {
         this.format = format;
         this.choices = choices(format);
         this.places = format.shape() instanceof CodeShape.Counted ? choices.length : 0;
-        this.logChoices = Arrays.stream(choices).mapToDouble(Math::log).toArray();
+        this.logChoices = Arrays.stream(choices).mapToDouble(StrictMath::log).toArray();
         this.logChoicesOfACode = Arrays.stream(logChoices).sum();
         this.marksRepeats = format.gaps().beforeRepeatNanos() != format.gaps().betweenCodesNanos()
                 && format.repeats().mostCodes() > 1;

@@ -89,15 +89,15 @@ final class ListStructure {
         }
         double sum = 0;
         for (Layout layout : layouts) {
-            sum += Math.exp(layout.score - top);
+            sum += StrictMath.exp(layout.score - top);
         }
-        logEvidence += top + Math.log(sum);
+        logEvidence += top + StrictMath.log(sum);
         layouts.sort(Comparator.comparingDouble(layout -> -layout.score));
         Layout best = layouts.get(0);
         double share = 0;
         for (Layout layout : layouts) {
             if (layout.score > top - SURE_MARGIN && layout.readsAs(best)) {
-                share += Math.exp(layout.score - top) / sum;
+                share += StrictMath.exp(layout.score - top) / sum;
             }
         }
         whole = best.full() && complete(best);
@@ -228,7 +228,7 @@ final class ListStructure {
     private double prior(int codes, int phase, double overfull) {
         boolean once = model.format.repeats().listTimes() != 0;
         int slots = slots(codes);
-        double anywhere = -Math.log(slots);
+        double anywhere = -StrictMath.log(slots);
         double score = PER_CODE * codes;
         for (int i = 0; i < passes.size(); i++) {
             int to = (i == 0 ? phase : 0) + passes.get(i).size();

@@ -209,7 +209,7 @@ final class ListWeigher {
         double with = 0;
         double all = 0;
         for (Weighed one : weighed.values()) {
-            double weight = Math.exp(one.log() - found().log());
+            double weight = StrictMath.exp(one.log() - found().log());
             all += weight;
             with += one.codes().contains(code) ? weight : 0;
         }
@@ -222,7 +222,7 @@ final class ListWeigher {
         Map<String, Double> shares = new LinkedHashMap<>();
         double all = 0;
         for (Weighed one : weighed.values()) {
-            double weight = Math.exp(one.log() - found().log());
+            double weight = StrictMath.exp(one.log() - found().log());
             all += weight;
             if (column >= 0 && one.codes().size() == found().codes().size()) {
                 shares.merge(one.codes().get(column), weight, Double::sum);
