@@ -36,7 +36,8 @@ import telltally.trainer.command.RecordingInput.Heard;
         name = "decode",
         mixinStandardHelpOptions = true,
         description = {
-            "Reads codes from recordings: edge CSV (time_s,level), sample CSV (time_s,value), a value change dump,",
+            "Reads codes from recordings, and says how sure it is.",
+            "A recording is edge CSV (time_s,level), sample CSV (time_s,value), a value change dump,",
             "a sound recording (WAV) or a clip of the lamp (MP4 or MOV, H.264).",
             "Exit status 1 where a recording holds nothing that can be decoded."
         })
