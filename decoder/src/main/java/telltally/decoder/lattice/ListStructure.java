@@ -15,6 +15,9 @@ import java.util.Set;
 final class ListStructure {
     private static final double UNLIKELY_CUT = StrictMath.log(0.01);
     private static final double PER_CODE = -0.15;
+    /** Cut at its beginning or at its end is often as likely, to the last bit; then the list begins where it was seen. */
+    private static final double HARDLY_BETTER = 1e-6;
+
     private static final int MOST_BLOCKS = 160;
     private static final int MOST_LAYOUTS = 12;
     private static final double ROUGH_MARGIN = 25;
@@ -92,7 +95,7 @@ final class ListStructure {
             sum += StrictMath.exp(layout.score - top);
         }
         logEvidence += top + StrictMath.log(sum);
-        layouts.sort(Comparator.comparingDouble(layout -> -layout.score));
+        layouts.sort(Comparator.comparingDouble(layout -> (layout.phase > 0 ? HARDLY_BETTER : 0) - layout.score));
         Layout best = layouts.get(0);
         double share = 0;
         for (Layout layout : layouts) {

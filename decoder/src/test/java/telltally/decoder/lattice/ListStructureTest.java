@@ -180,6 +180,13 @@ class ListStructureTest {
         assertThat(of(shortLists, true, true, sent("34", "56", "78")).columns).hasSizeLessThanOrEqualTo(2);
     }
 
+    @Test
+    void cut_at_its_beginning_or_at_its_end_alike_a_list_begins_where_it_was_seen() {
+        ListStructure structure = of(LOOPING, false, false, sent("34", "56", "15", "34", "56", "15", "34", "56"));
+        assertThat(codes(structure)).containsExactly("34", "56", "15");
+        assertThat(structure.columns.get(0).probability()).isCloseTo(0.5, within(1e-3));
+    }
+
     /** Two codes twice make four groups; six once had no layout at all, and the decoder broke off. */
     @Test
     void more_groups_than_any_list_has_are_lists_sent_more_often_than_they_should_be() {
