@@ -81,9 +81,9 @@ final class Flashes {
         for (int interval = first; interval <= edges; interval += 2) {
             long from = interval == 0 ? 0 : train.edgeNanos(interval - 1);
             long to = interval == edges ? train.endNanos() : train.edgeNanos(interval);
-            boolean cut = interval == 0 || interval == edges;
-            if (to - from < leastLitNanos
-                    && !(cut && from > 0 && count > 0 && from - ends[count - 1] < leastDarkNanos)) {
+            // What the end of the recording cuts off after a gap far too short belongs to the flash before it.
+            boolean cut = interval == edges && count > 0 && from - ends[count - 1] < leastDarkNanos;
+            if (to - from < leastLitNanos && !cut) {
                 firstDropped = dropped++ == 0 ? from : firstDropped;
             } else if (count > 0 && from - ends[count - 1] < leastDarkNanos) {
                 firstDropped = dropped++ == 0 ? from : firstDropped;

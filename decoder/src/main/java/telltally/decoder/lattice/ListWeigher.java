@@ -144,8 +144,7 @@ final class ListWeigher {
     private SentList.Plan plan(int codes) {
         int times = model.format.repeats().listTimes();
         List<Integer> loops = structure.stretches.stream()
-                .map(blocks ->
-                        times == 0 ? Math.max(1, (blocks + codes / 2) / codes + (blocks % codes == 0 ? 0 : 1)) : times)
+                .map(blocks -> times == 0 ? (blocks + codes / 2) / codes + (blocks % codes == 0 ? 0 : 1) : times)
                 .toList();
         return new SentList.Plan(
                 separatorBefore,
