@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import telltally.decoder.lattice.CoarseClock.Fit;
 import telltally.decoder.reading.Reading;
 import telltally.decoder.reading.Reading.Warning;
@@ -64,6 +65,15 @@ class FormatChoiceTest {
             assertThat(reading.format()).isEmpty();
             assertThat(reading.warnings())
                     .containsExactly(new Warning(0, WarningKind.NO_FLASHES, "no flash in the whole recording"));
+        }
+
+        /** More than a million seconds, beyond what may be unexplained: no format at all was possible, and it broke off. */
+        @ParameterizedTest
+        @ValueSource(strings = {"3 0.5 2000000 0.5 3", "3 2000000 3", "3 0.5 0.5 0.5 3000000 0.5 0.5 0.5 3"})
+        void flashes_and_gaps_of_weeks_are_in_no_format(String darkAndLitSeconds) {
+            Reading reading = read(darkAndLitSeconds, LOOP, LONGER);
+            assertThat(reading.format()).isEmpty();
+            assertThat(reading.warnings()).extracting(Warning::kind).containsExactly(WarningKind.NO_FORMAT);
         }
 
         /** Flashes of 9 s, 20 s apart, are nothing that the format sends. */
