@@ -95,14 +95,7 @@ final class ReadingWriter {
     }
 
     private void brokenOff(Found found) {
-        groups.add(new Group(
-                GroupKind.UNREADABLE,
-                segment(found),
-                "",
-                1,
-                flashes.startNanos[found.firstFlash],
-                flashes.endNanos[found.lastFlash],
-                List.of()));
+        group(found, GroupKind.UNREADABLE, 1, List.of());
         warn(found.firstFlash, WarningKind.UNREADABLE_GROUP, NO_WHOLE_CODE);
     }
 
@@ -119,14 +112,7 @@ final class ReadingWriter {
                 }
             }
         }
-        groups.add(new Group(
-                found.kind,
-                segment(found),
-                found.digits(),
-                sure,
-                flashes.startNanos[found.firstFlash],
-                flashes.endNanos[Math.max(found.firstFlash, found.lastFlash)],
-                alternatives));
+        group(found, found.kind, sure, alternatives);
         if (found.kind == GroupKind.BALANCE && !found.digits().isEmpty()) {
             codes.put(Segment.BALANCE, List.of(found.digits()));
         } else if (found.kind == GroupKind.STEADY && found.firstPlace == FreeGrammar.BLINKING) {
@@ -134,6 +120,17 @@ final class ReadingWriter {
         } else if (found.kind == GroupKind.UNREADABLE) {
             warn(found.firstFlash, WarningKind.UNREADABLE_GROUP, "flashes that no rule of the format explains");
         }
+    }
+
+    private void group(Found found, GroupKind kind, double sure, List<Reading.Alternative> alternatives) {
+        groups.add(new Group(
+                kind,
+                segment(found),
+                found.digits(),
+                sure,
+                flashes.startNanos[found.firstFlash],
+                flashes.endNanos[Math.max(found.firstFlash, found.lastFlash)],
+                alternatives));
     }
 
     private Segment segment(Found found) {

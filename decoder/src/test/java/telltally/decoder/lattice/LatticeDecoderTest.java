@@ -163,19 +163,12 @@ class LatticeDecoderTest {
 
     @Test
     void a_list_that_goes_on_for_longer_than_the_format_allows_is_read_all_the_same() {
-        PulseTrain.Builder endless = PulseTrain.builder().dark(3_000_000_000L);
-        for (int i = 0; i < 101; i++) {
-            // 12 and 22 by turns, in the lengths of pair-even, which sends a hundred codes twice at most.
-            endless.lit(500_000_000L).dark(2_000_000_000L);
-            endless.lit(500_000_000L).dark(500_000_000L).lit(500_000_000L).dark(4_000_000_000L);
-            endless.lit(500_000_000L).dark(500_000_000L).lit(500_000_000L).dark(2_000_000_000L);
-            endless.lit(500_000_000L).dark(500_000_000L).lit(500_000_000L).dark(4_000_000_000L);
-        }
-        Reading reading = decoder.decode(endless.build(), formats);
+        // 12 and 22 by turns, in the lengths of pair-even, which sends a hundred codes twice at most.
+        PulseTrain endless = Recordings.train("3" + " 0.5 2 0.5 0.5 0.5 4 0.5 0.5 0.5 2 0.5 0.5 0.5 4".repeat(101));
+        Reading reading = decoder.decode(endless, formats);
         assertThat(reading.codes().values()).containsExactly(List.of("12", "22"));
     }
 
-    /** Telegraphy timing of Recommendation ITU-R M.1677-1: dash 3 dots, gaps 1, 3 and 7. */
     @Test
     void lengths_of_chance_are_said_to_fit_no_format() {
         List<FlashFormat> formats = FormatCatalog.shipped().all();
@@ -194,6 +187,7 @@ class LatticeDecoderTest {
         assertThat(nothing).isGreaterThanOrEqualTo(95);
     }
 
+    /** Telegraphy timing of Recommendation ITU-R M.1677-1: dash 3 dots, gaps 1, 3 and 7. */
     @Test
     void a_format_of_ones_own_is_read_like_those_that_ship() throws ProblemException {
         String file = """

@@ -120,7 +120,7 @@ public final class SettingsScreen implements Screen {
             String prefix, E[] all, E chosen, Function<E, Settings> outcome) {
         List<Option> options = new ArrayList<>();
         for (E each : all) {
-            String name = texts().of(prefix + each.name().toLowerCase(Locale.ROOT));
+            String name = texts().of(prefix + LearnersScreen.key(each.name()));
             options.add(new Option(name, each == chosen, outcome.apply(each)));
         }
         return options;
