@@ -10,16 +10,17 @@ final class Noise {
 
     private static final int STEPS = 128;
     private static final double OUTLIERS = 0.01;
-    private static final double[] DENSITY = new double[(int) (REACH * STEPS) + 2];
-    private static final double[] BEYOND = new double[(int) (2 * REACH * STEPS) + 2];
+    private static final int END = (int) REACH * STEPS;
+    private static final double[] DENSITY = new double[END + 1];
+    /** The area under the densities, from each step to the end of their reach. */
+    private static final double[] BEYOND = new double[END + 1];
 
     static {
-        for (int i = 0; i < DENSITY.length; i++) {
+        for (int i = 0; i <= END; i++) {
             DENSITY[i] = law((double) i / STEPS);
         }
-        for (int i = BEYOND.length - 2; i >= 0; i--) {
-            double z = (double) i / STEPS - REACH;
-            BEYOND[i] = BEYOND[i + 1] + (law(z) + law(z + 1.0 / STEPS)) / (2 * STEPS);
+        for (int i = END - 1; i >= 0; i--) {
+            BEYOND[i] = BEYOND[i + 1] + (DENSITY[i] + DENSITY[i + 1]) / (2 * STEPS);
         }
     }
 
@@ -36,7 +37,7 @@ final class Noise {
     /** Density at z standard deviations from the mean, of a law with standard deviation 1. */
     static double density(double z) {
         double at = Math.abs(z) * STEPS;
-        if (!(at < REACH * STEPS)) {
+        if (!(at < END)) {
             return 0;
         }
         int step = (int) at;
@@ -44,7 +45,7 @@ final class Noise {
         return DENSITY[step] * (1 - part) + DENSITY[step + 1] * part;
     }
 
-    /** Probability of more than z standard deviations above the mean. */
+    /** Probability of more than z standard deviations above the mean: the area under {@link #density}. */
     static double beyond(double z) {
         if (!(z > -REACH)) {
             return 1;
@@ -52,9 +53,10 @@ final class Noise {
         if (z >= REACH) {
             return 0;
         }
-        double at = (z + REACH) * STEPS;
-        int step = (int) at;
-        double part = at - step;
-        return BEYOND[step] * (1 - part) + BEYOND[step + 1] * part;
+        double at = Math.abs(z) * STEPS;
+        int next = (int) at + 1;
+        double upTo = (next - at) * (density(z) + DENSITY[next]) / (2 * STEPS);
+        double tail = BEYOND[next] + upTo;
+        return z < 0 ? 2 * BEYOND[0] - tail : tail;
     }
 }
