@@ -63,4 +63,25 @@ class OtsuTest {
     void equal_values_have_themselves_as_threshold() {
         assertThat(Otsu.threshold(new double[] {3, 3, 3}, 3)).isEqualTo(3);
     }
+
+    /** Bins of 10 / 256: the four values lie in bins 0, 76, 204 and 255; the threshold is where bin 76 ends. */
+    @Test
+    void the_threshold_is_the_end_of_the_last_low_bin() {
+        assertThat(Otsu.threshold(new double[] {2, 5, 10, 12}, 4)).isEqualTo(2 + 77 * 10 / 256.0);
+    }
+
+    @Test
+    void only_the_first_values_are_parted() {
+        assertThat(Otsu.threshold(new double[] {0, 1, 99, -99}, 2)).isEqualTo(1 / 256.0);
+    }
+
+    @Test
+    void of_several_equal_splits_the_first_is_taken() {
+        assertThat(Otsu.lastLowBin(0, 5, 0, 0, 5, 0)).isEqualTo(1);
+    }
+
+    @Test
+    void what_lies_in_one_bin_is_not_parted() {
+        assertThat(Otsu.lastLowBin(0, 0, 7)).isZero();
+    }
 }
