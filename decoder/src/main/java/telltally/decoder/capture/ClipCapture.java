@@ -19,7 +19,10 @@ public final class ClipCapture {
         if (refusal.isPresent()) {
             return refusal.get();
         }
-        ClipFrames clip = ClipFrames.of(bytes);
+        return of(ClipFrames.of(bytes));
+    }
+
+    static CaptureResult of(ClipFrames clip) {
         if (clip.frames.size() < FEWEST_FRAMES) {
             return clip.damaged
                     ? new NoPulses(

@@ -39,7 +39,7 @@ final class ClipFrames {
     /** Whether the data broke off or was damaged after the last frame. */
     final boolean damaged;
 
-    private ClipFrames(List<Frame> frames, int columns, boolean damaged) {
+    ClipFrames(List<Frame> frames, int columns, boolean damaged) {
         this.frames = frames;
         this.columns = columns;
         this.damaged = damaged;
@@ -66,13 +66,13 @@ final class ClipFrames {
     }
 
     /** Pictures that wait for earlier ones, before they are laid under the grid. */
-    private static final class Waiting {
+    static final class Waiting {
         /** As many as the coding lets go ahead (H.264, Annex A: at most 16 frames are kept). */
         private static final int MOST = 17;
 
         private final PriorityQueue<Luma> pictures =
                 new PriorityQueue<>(Comparator.comparingLong((Luma each) -> each.atNanos));
-        private final List<Frame> frames = new ArrayList<>();
+        final List<Frame> frames = new ArrayList<>();
         private Grid grid = new Grid(1, 1);
         private Steadying steadying = new Steadying(1, 1);
         private long beforeNanos = Long.MIN_VALUE;
@@ -132,11 +132,12 @@ final class ClipFrames {
         return crop != null ? crop : new Rect(0, 0, picture.getWidth(), picture.getHeight());
     }
 
-    private static final class Grid {
+    /** Square cells, as many as cover the picture. */
+    static final class Grid {
         private final int width;
         private final int height;
         private final int cell;
-        private final int columns;
+        final int columns;
         private final int rows;
 
         Grid(int width, int height) {
