@@ -106,13 +106,13 @@ final class Steadying {
             return best;
         }
 
-        /** The mean over what lies in both at any shift. */
+        /** The sum over what lies in both at any shift. */
         private double difference(double[] detail, int tried) {
             double sum = 0;
             for (int i = reach; i < mean.length - reach; i++) {
                 sum += Math.abs(detail[i + tried] - mean[i]);
             }
-            return sum / (mean.length - 2 * reach);
+            return sum;
         }
 
         /** Exposure changes brighten all alike: the mean over a fifth of the picture is taken out. */

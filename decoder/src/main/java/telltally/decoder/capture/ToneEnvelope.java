@@ -1,6 +1,5 @@
 package telltally.decoder.capture;
 
-import java.util.Arrays;
 import telltally.simulator.signal.SampledSignal;
 import telltally.simulator.trace.Sound;
 
@@ -10,8 +9,6 @@ import telltally.simulator.trace.Sound;
  */
 final class ToneEnvelope {
     private static final double LEAST_SECONDS = 0.002;
-    /** Often enough that the turning pointer keeps its length. */
-    private static final int RENEWED_EVERY_BLOCKS = 64;
 
     private ToneEnvelope() {}
 
@@ -26,13 +23,10 @@ final class ToneEnvelope {
         double turn = 2 * Math.PI * hertz / sound.sampleRateHz();
         double turnCos = StrictMath.cos(turn);
         double turnSin = StrictMath.sin(turn);
-        double cos = 1;
-        double sin = 0;
         for (int b = 0; b < blocks; b++) {
-            if (b % RENEWED_EVERY_BLOCKS == 0) {
-                cos = StrictMath.cos(turn * b * block);
-                sin = StrictMath.sin(turn * b * block);
-            }
+            // The amplitude does not depend on the phase with which a block begins.
+            double cos = 1;
+            double sin = 0;
             double re = 0;
             double im = 0;
             for (int i = b * block; i < (b + 1) * block; i++) {
@@ -47,6 +41,6 @@ final class ToneEnvelope {
             atNanos[b] = b == 0 ? 0 : sound.atNanos(b * block + block / 2);
             amplitudes[b] = 2 * Math.sqrt(re * re + im * im) / block;
         }
-        return SampledSignal.of(atNanos, Arrays.copyOf(amplitudes, blocks));
+        return SampledSignal.of(atNanos, amplitudes);
     }
 }

@@ -106,6 +106,20 @@ class BlinkingSpotTest {
         }
     }
 
+    /** The fewer others a cell is taken with, the less noise: the one in the corner with three of them. */
+    @Test
+    void in_even_noise_a_lamp_in_a_corner_leads_by_its_own_cell() {
+        Chance chance = Chance.of(4);
+        ClipFrames clip = HandMadeFrames.clip(
+                3,
+                3,
+                FRAMES,
+                (column, row, frame) -> 50
+                        + 3 * chance.nextNormal()
+                        + (column == 0 && row == 2 ? HandMadeFrames.blinking(frame) : 0));
+        assertThat(BlinkingSpot.in(clip).orElseThrow().leader()).isEqualTo(6);
+    }
+
     /** Pearson's correlation by a library (Apache Commons Math); within three seconds nothing counts as a slow change. */
     @Test
     void cells_farther_off_that_go_with_the_leader_are_added() {
