@@ -2,6 +2,7 @@ package telltally.decoder.card.report;
 
 import java.util.Locale;
 import telltally.simulator.signal.PulseTrain;
+import telltally.simulator.signal.Seconds;
 
 /** A pulse train in letters, ten seconds a line, ten letters a second. */
 final class FlashLines {
@@ -30,7 +31,9 @@ final class FlashLines {
             }
         }
         if (lines > MOST_LINES) {
-            text.append("  and so on, to ").append(lines * CELLS / 10).append(" s\n");
+            text.append("  and so on, to ")
+                    .append(Seconds.text(train.endNanos()))
+                    .append(" s\n");
         }
         return text.toString();
     }
