@@ -40,7 +40,7 @@ final class TextTable {
                 String cell = row.get(i);
                 String blanks = " ".repeat(i < columns ? widths[i] - cell.length() : 0);
                 line.append(i == 0 ? "" : BETWEEN);
-                line.append(i < wordColumns || i >= columns ? cell + blanks : blanks + cell);
+                line.append(i < wordColumns ? cell + blanks : blanks + cell);
             }
             text.append(line.toString().stripTrailing()).append('\n');
         }
