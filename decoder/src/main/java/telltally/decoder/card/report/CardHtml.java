@@ -77,7 +77,7 @@ public final class CardHtml {
     private void summary(Optional<ReadingTimes> times) {
         page.markup("<p>")
                 .words("Generator version " + card.generator() + ", "
-                        + card.sets().size() + " seed sets"
+                        + card.sets().size() + (card.sets().size() == 1 ? " seed set" : " seed sets")
                         + (card.toldFormat() ? ", each session's format told" : "")
                         + (card.part().whole() ? "" : ", " + card.part() + " only") + ".");
         times.filter(each -> each.sessions() > 0)
