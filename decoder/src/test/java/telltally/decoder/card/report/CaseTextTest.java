@@ -3,12 +3,17 @@ package telltally.decoder.card.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import telltally.decoder.card.Cards;
 import telltally.decoder.plain.PlainDecoder;
 import telltally.decoder.reading.Reading;
+import telltally.decoder.reading.Reading.Alternative;
+import telltally.decoder.reading.Reading.FormatEstimate;
 import telltally.decoder.reading.Reading.Group;
+import telltally.decoder.reading.Reading.Warning;
+import telltally.decoder.reading.WarningKind;
 import telltally.decoder.score.Line;
 import telltally.decoder.score.Outcome;
 import telltally.decoder.score.Outcome.Failure;
@@ -46,10 +51,7 @@ class CaseTextTest {
             Optional.of(FORMAT),
             train,
             train,
-            new Truth(
-                    "count-loop",
-                    java.util.Map.of(Segment.CODES, List.of("3", "5")),
-                    List.of(sent("3", 1), sent("5", 41))),
+            new Truth("count-loop", Map.of(Segment.CODES, List.of("3", "5")), List.of(sent("3", 1), sent("5", 41))),
             ImpairmentChain.of());
 
     @Test
@@ -76,14 +78,50 @@ class CaseTextTest {
     }
 
     @Test
-    void flashes_are_drawn_ten_seconds_a_line_and_long_darkness_is_shortened() {
-        assertThat(FlashLines.text(train))
-                .isEqualTo("      0 s  " + ".".repeat(10) + "#".repeat(10) + ".".repeat(80) + "\n"
-                        + "     10 s  " + ".".repeat(100) + "\n"
-                        + "           and dark on\n"
-                        + "     40 s  " + ".".repeat(10) + "#".repeat(10) + ".".repeat(30) + "\n");
-        PulseTrain fast = PulseTrain.of(false, SECOND, 310_000_000L, 320_000_000L);
-        assertThat(FlashLines.text(fast)).isEqualTo("      0 s  ...+......\n");
+    void the_format_that_was_read_stands_with_how_sure_that_is_and_how_slow_the_clock() {
+        Reading reading = new Reading(
+                Optional.of(new FormatEstimate("count-loop", 0.98761, 1.02)), Map.of(), List.of(), List.of());
+        assertThat(CaseText.text("set", given, Line.LAMP, "mine", new Outcome.Read(reading)))
+                .contains("\n  read  in count-loop (0.9876, clock 1.020): nothing\n");
+    }
+
+    @Test
+    void other_digits_are_mentioned_where_they_are_likelier_than_one_in_a_thousand() {
+        Group group = new Group(
+                GroupKind.CODE,
+                Segment.CODES,
+                "3",
+                0.75,
+                SECOND,
+                2 * SECOND,
+                List.of(new Alternative("4", 0.2), new Alternative("5", 0.001), new Alternative("6", 0.00099)));
+        Reading reading = new Reading(Optional.empty(), Map.of(), List.of(group), List.of());
+        assertThat(CaseText.text("set", given, Line.LAMP, "mine", new Outcome.Read(reading)))
+                .contains("code 3, codes  1.0     0.750; or 4 0.200, 5 0.001\n");
+    }
+
+    @Test
+    void warnings_stand_with_their_instants_before_the_flashes() {
+        Warning warning = new Warning(42_390_000_000L, WarningKind.DOUBTFUL_GAP, "look again");
+        Reading reading = new Reading(Optional.empty(), Map.of(), List.of(), List.of(warning));
+        assertThat(CaseText.text("set", given, Line.LAMP, "mine", new Outcome.Read(reading)))
+                .contains("\n\n  42.3 s: look again\n\n      0 s  ");
+    }
+
+    @Test
+    void where_nothing_was_sent_and_nothing_read_there_is_no_table() {
+        Truth silence = new Truth("none", Map.of(), List.of());
+        SeedCase dark =
+                new SeedCase(7, "random message", Optional.empty(), train, train, silence, ImpairmentChain.of());
+        Reading nothing = new Reading(Optional.empty(), Map.of(), List.of(), List.of());
+        assertThat(CaseText.text("set", dark, Line.LAMP, "mine", new Outcome.Read(nothing)))
+                .startsWith("""
+                        set, seed 7, random message, on the lamp, read by mine
+                          sent  nothing
+                          read  in no format: nothing
+                          all right
+
+                              0 s  """);
     }
 
     @Test
@@ -96,16 +134,5 @@ class CaseTextTest {
                 new PlainDecoder().decode(each.lamp(), FormatCatalog.shipped().all());
         assertThat(CaseText.text(set.id(), each, Line.LAMP, "plain", new Outcome.Read(reading)))
                 .contains("\n  all right\n");
-    }
-
-    @Test
-    void alignment_prefers_a_lost_group_to_shifting_all_that_follow() {
-        List<GroupAlignment.Pair> pairs = GroupAlignment.of(
-                List.of(sent("1", 1), sent("2", 2), sent("3", 3), sent("4", 4)),
-                List.of(read("2", 2), read("3", 3), read("5", 4)));
-        assertThat(pairs).hasSize(4);
-        assertThat(pairs.get(0).read()).isEmpty();
-        assertThat(pairs.subList(1, 3)).allMatch(GroupAlignment.Pair::alike);
-        assertThat(pairs.get(3).alike()).isFalse();
     }
 }

@@ -22,7 +22,7 @@ record TextPage(String text) {
         return part(start).lines().skip(1).map(TextPage::cells).toList();
     }
 
-    private static List<String> cells(String line) {
+    static List<String> cells(String line) {
         return Arrays.asList(line.strip().split(" {2,}"));
     }
 }
