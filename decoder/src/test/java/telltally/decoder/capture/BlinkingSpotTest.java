@@ -114,9 +114,8 @@ class BlinkingSpotTest {
                 3,
                 3,
                 FRAMES,
-                (column, row, frame) -> 50
-                        + 3 * chance.nextNormal()
-                        + (column == 0 && row == 2 ? HandMadeFrames.blinking(frame) : 0));
+                (column, row, frame) ->
+                        50 + 3 * chance.nextNormal() + (column == 0 && row == 2 ? HandMadeFrames.blinking(frame) : 0));
         assertThat(BlinkingSpot.in(clip).orElseThrow().leader()).isEqualTo(6);
     }
 
