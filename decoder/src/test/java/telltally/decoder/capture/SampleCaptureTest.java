@@ -3,6 +3,7 @@ package telltally.decoder.capture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import telltally.decoder.capture.CaptureResult.NoPulses;
 import telltally.decoder.capture.CaptureResult.Pulses;
@@ -14,6 +15,7 @@ import telltally.simulator.channel.SteadySupply;
 import telltally.simulator.channel.Wire;
 import telltally.simulator.signal.PulseTrain;
 import telltally.simulator.signal.SampledSignal;
+import telltally.simulator.signal.Seconds;
 
 class SampleCaptureTest {
     private static final PulseTrain TRAIN = Trains.code34(2);
@@ -175,5 +177,136 @@ class SampleCaptureTest {
         Pulses pulses = (Pulses) SampleCapture.of(light, Polarity.HIGH_IS_LIT);
         // A sample of 20 ms.
         assertThat(Trains.worstSeconds(train, pulses.train())).isLessThan(0.02);
+    }
+
+    private static final double[] BLINKING = {0, 0, 0, 1, 1, 1, 0, 0, 0, 1, 1, 1, 0, 0, 0, 1, 1, 1, 0, 0, 0, 1, 1, 1};
+
+    private static SampledSignal at(long[] atNanos, double... values) {
+        return SampledSignal.of(atNanos, values);
+    }
+
+    private static long[] regular(int size, long stepNanos) {
+        long[] atNanos = new long[size];
+        for (int i = 0; i < size; i++) {
+            atNanos[i] = i * stepNanos;
+        }
+        return atNanos;
+    }
+
+    @Test
+    void seven_samples_are_too_few_and_eight_are_looked_at() {
+        NoPulses seven = (NoPulses) SampleCapture.of(evenly(1, 2, 3, 4, 5, 6, 7), Polarity.AUTO);
+        assertThat(seven.reason()).isEqualTo(Reason.TOO_FEW_SAMPLES);
+        assertThat(seven.text()).isEqualTo("there are 7 samples; at least 8 are needed");
+        assertThat(reason(evenly(1, 2, 3, 4, 5, 6, 7, 8))).isEqualTo(Reason.NO_BLINKING);
+    }
+
+    @Test
+    void times_of_exactly_the_greatest_size_are_read() {
+        long most = Seconds.MAX_NANOS;
+        assertThat(reason(at(new long[] {-most, 0, 1, 2, 3, 4, 5, most}, 1, 1, 1, 1, 1, 1, 1, 1)))
+                .isEqualTo(Reason.NO_BLINKING);
+        assertThat(reason(at(new long[] {-most - 1, 0, 1, 2, 3, 4, 5, most}, 1, 1, 1, 1, 1, 1, 1, 1)))
+                .isEqualTo(Reason.TIMES_OUT_OF_RANGE);
+        assertThat(reason(at(new long[] {-most, 0, 1, 2, 3, 4, 5, most + 1}, 1, 1, 1, 1, 1, 1, 1, 1)))
+                .isEqualTo(Reason.TIMES_OUT_OF_RANGE);
+    }
+
+    /** Seven edges in 24 samples; with one or two samples changed nine, and a third of 24 is eight. */
+    @Test
+    void an_edge_in_three_samples_is_not_too_fast_and_more_are() {
+        assertThat(SampleCapture.of(evenly(BLINKING), Polarity.HIGH_IS_LIT)).isInstanceOf(Pulses.class);
+        double[] eight = BLINKING.clone();
+        eight[23] = 0;
+        assertThat(((Pulses) SampleCapture.of(evenly(eight), Polarity.HIGH_IS_LIT))
+                        .train()
+                        .edgeCount())
+                .isEqualTo(8);
+        double[] nine = eight.clone();
+        nine[0] = 1;
+        assertThat(((NoPulses) SampleCapture.of(evenly(nine), Polarity.HIGH_IS_LIT)).reason())
+                .isEqualTo(Reason.TOO_FAST);
+    }
+
+    /** Of 100 samples so many have exactly the greatest value and one the least; one of each there must be. */
+    @Test
+    void a_fifth_at_the_ends_of_the_range_is_not_clipped_and_more_is() {
+        assertThat(reason(clipped(21))).isEqualTo(Reason.NO_BLINKING);
+        assertThat(reason(clipped(22))).isEqualTo(Reason.CLIPPED);
+    }
+
+    private static SampledSignal clipped(int highest) {
+        Chance chance = Chance.of(12);
+        double[] values = new double[100];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = i * 29 % 100 < highest ? 1 : chance.between(-0.99, 0.99);
+        }
+        values[99] = -1;
+        return evenly(values);
+    }
+
+    @Test
+    void the_text_names_the_contrast_and_what_would_be_needed() {
+        NoPulses none = (NoPulses) SampleCapture.of(clipped(21), Polarity.AUTO);
+        assertThat(none.text())
+                .matches("no two levels stand out of the noise: they would be \\d+\\.\\d times the noise apart, "
+                        + "and \\d+\\.\\d is the least");
+    }
+
+    @Test
+    void tenths_are_rounded() {
+        assertThat(SampleCapture.tenths(4.46)).isEqualTo("4.5");
+        assertThat(SampleCapture.tenths(12.04)).isEqualTo("12.0");
+        assertThat(SampleCapture.tenths(0.26)).isEqualTo("0.3");
+    }
+
+    @Test
+    void a_weak_contrast_is_told_and_a_strong_one_is_not() {
+        assertThat(noisy(0.17).remarks())
+                .anyMatch(remark ->
+                        remark.matches("the levels are only [4-7]\\.\\d times the noise apart; edges may be false"));
+        assertThat(noisy(0.1).remarks()).isEmpty();
+    }
+
+    /** Ten samples a second, too few for averaging. */
+    private static Pulses noisy(double noise) {
+        Chance chance = Chance.of(14);
+        double[] values = new double[600];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = i / 20 % 2 + noise * chance.nextNormal();
+        }
+        return (Pulses) SampleCapture.of(at(regular(600, 200_000_000L), values), Polarity.HIGH_IS_LIT);
+    }
+
+    /** Five times the usual step, but at least a quarter of a second. */
+    @Test
+    void a_hole_is_wider_than_five_steps_and_than_a_quarter_of_a_second() {
+        assertThat(hole(100_000_000L, 500_000_000L)).isEmpty();
+        assertThat(hole(100_000_000L, 500_000_001L)).hasSize(1);
+        assertThat(hole(10_000_000L, 250_000_000L)).isEmpty();
+        assertThat(hole(10_000_000L, 250_000_001L)).hasSize(1);
+    }
+
+    @Test
+    void of_several_holes_the_widest_is_named_and_of_equal_ones_the_first() {
+        assertThat(hole(100_000_000L, 600_000_000L, 900_000_000L, 700_000_000L))
+                .containsExactly("no samples for 0.9 s from 4.4 s on; flashes there are lost");
+        assertThat(hole(100_000_000L, 600_000_000L, 600_000_000L))
+                .containsExactly("no samples for 0.6 s from 1.9 s on; flashes there are lost");
+    }
+
+    /** What is told of steady blinking with holes of such widths after every twenty samples. */
+    private static List<String> hole(long stepNanos, long... widthsNanos) {
+        long[] atNanos = regular(100, stepNanos);
+        for (int hole = 0; hole < widthsNanos.length; hole++) {
+            for (int i = 20 * (hole + 1); i < 100; i++) {
+                atNanos[i] += widthsNanos[hole] - stepNanos;
+            }
+        }
+        double[] values = new double[100];
+        for (int i = 0; i < 100; i++) {
+            values[i] = i / 5 % 2;
+        }
+        return ((Pulses) SampleCapture.of(at(atNanos, values), Polarity.HIGH_IS_LIT)).remarks();
     }
 }

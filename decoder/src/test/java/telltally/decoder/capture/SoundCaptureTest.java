@@ -2,10 +2,12 @@ package telltally.decoder.capture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import telltally.decoder.capture.CaptureResult.NoPulses;
 import telltally.decoder.capture.CaptureResult.Pulses;
 import telltally.decoder.capture.CaptureResult.Reason;
+import telltally.simulator.chance.Chance;
 import telltally.simulator.channel.RelayClick;
 import telltally.simulator.channel.Tone;
 import telltally.simulator.document.ProblemException;
@@ -95,5 +97,102 @@ class SoundCaptureTest {
         assertThat(pulses.remarks())
                 .contains("the input let no steady voltage through; the steps at the edges were read");
         assertThat(pulses.train().litAtStart()).isFalse();
+    }
+
+    /** Four flashes of 0.4 s, a second apart but for a longer pause. */
+    private static final PulseTrain SHORT = PulseTrain.of(
+            false,
+            millis(6000),
+            millis(1000),
+            millis(1400),
+            millis(2000),
+            millis(2400),
+            millis(4000),
+            millis(4400),
+            millis(5000),
+            millis(5400));
+
+    private static long millis(long millis) {
+        return millis * Trains.MILLI;
+    }
+
+    private static Sound sound(int size, IntToDoubleFunction values) {
+        float[] samples = new float[size];
+        for (int i = 0; i < size; i++) {
+            samples[i] = (float) values.applyAsDouble(i);
+        }
+        return Sound.of(8000, samples);
+    }
+
+    private static double sine(double hertz, int sample) {
+        return Math.sin(2 * Math.PI * hertz * sample / 8000);
+    }
+
+    /** Whether the lamp is lit at a sample. */
+    private static boolean lit(int sample) {
+        return SHORT.litAt(sample * 125_000L);
+    }
+
+    @Test
+    void a_span_below_a_ten_thousandth_is_silent_wherever_it_lies() {
+        NoPulses silence = new NoPulses(Reason.SILENCE, "the recording is silent");
+        assertThat(auto(sound(8000, i -> 0.5 + i % 2 * 0.00009))).isEqualTo(silence);
+        assertThat(auto(sound(8000, i -> 0.5 + i % 2 * 0.00011))).isNotEqualTo(silence);
+    }
+
+    @Test
+    void less_than_two_blocks_of_a_millisecond_are_too_few() {
+        assertThat(((NoPulses) auto(sound(15, i -> i % 2))).reason()).isEqualTo(Reason.TOO_FEW_SAMPLES);
+        assertThat(((NoPulses) auto(sound(15, i -> i % 2))).text())
+                .isEqualTo("the sound lasts less than two milliseconds");
+        assertThat(((NoPulses) auto(sound(16, i -> i % 2))).text()).doesNotContain("two milliseconds");
+    }
+
+    @Test
+    void the_remark_on_a_voltage_names_its_share_of_the_power_in_percent() {
+        Sound voltage = Sounds.voltage(SHORT, 8000, 1e9, (second, value) -> value);
+        long percent = Math.round(100 * new SoundBlocks(voltage).slowShareWhereLoud());
+        assertThat(percent).isBetween(80L, 100L);
+        assertThat(((Pulses) auto(voltage)).remarks().get(0))
+                .isEqualTo("read as a voltage: where it is loudest, " + percent + " % of the power lies below 150 Hz");
+    }
+
+    /** A hum of 20 Hz that never stops, four times as strong as the tone. */
+    @Test
+    void a_tone_under_a_deep_hum_is_found_though_most_of_the_power_is_slow() {
+        Sound humming = sound(48_000, i -> 0.4 * sine(20, i) + (lit(i) ? 0.1 * sine(1000, i) : 0));
+        assertThat(new SoundBlocks(humming).slowShareWhereLoud()).isGreaterThan(0.5);
+        Pulses pulses = (Pulses) auto(humming);
+        assertThat(pulses.remarks()).containsExactly("read as a tone of 1000 Hz");
+        assertThat(Trains.worstSeconds(SHORT, pulses.train())).isLessThan(0.006);
+    }
+
+    /** A hiss that never stops, stronger than the voltage under it. */
+    @Test
+    void a_voltage_under_a_steady_hiss_is_found_though_most_of_the_power_is_not_slow() {
+        Chance chance = Chance.of(5);
+        Sound hissing = sound(48_000, i -> 0.35 * chance.nextNormal() + (lit(i) ? 0.25 : 0));
+        assertThat(new SoundBlocks(hissing).slowShareWhereLoud()).isLessThan(0.5);
+        Pulses pulses = (Pulses) auto(hissing);
+        assertThat(pulses.remarks()).contains("read as a voltage: no tone and no clicks were found");
+        assertThat(Trains.worstSeconds(SHORT, pulses.train())).isLessThan(0.006);
+    }
+
+    @Test
+    void where_nothing_is_found_the_likelier_reading_says_why() {
+        Chance chance = Chance.of(3);
+        assertThat(auto(sound(8000, i -> 0.2 * chance.nextNormal()))).isInstanceOf(NoPulses.class);
+        NoPulses hum = (NoPulses) auto(sound(16_000, i -> 0.4 * sine(20, i)));
+        assertThat(hum)
+                .isEqualTo(SoundCapture.of(sound(16_000, i -> 0.4 * sine(20, i)), SoundKind.VOLTAGE, Polarity.AUTO));
+    }
+
+    @Test
+    void the_kind_that_the_user_names_is_read() {
+        Sound tone = sound(48_000, i -> lit(i) ? 0.3 * sine(1000, i) : 0);
+        assertThat(((Pulses) SoundCapture.of(tone, SoundKind.TONE, Polarity.AUTO)).remarks())
+                .containsExactly("read as a tone of 1000 Hz");
+        assertThat(SoundCapture.of(sound(8000, i -> 0.1 * sine(1000, i)), SoundKind.CLICKS, Polarity.AUTO))
+                .isEqualTo(new NoPulses(Reason.NO_BLINKING, "no click stands out of the noise"));
     }
 }

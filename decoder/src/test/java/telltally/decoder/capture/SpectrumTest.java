@@ -1,6 +1,7 @@
 package telltally.decoder.capture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
@@ -74,5 +75,39 @@ class SpectrumTest {
         Sound sound = Sounds.of(new Tone(hertz, 0.3), train, 8000, Sounds.noiseAndHum(hertz, 0.05, 0.1));
         // A quarter of the 31 Hz between bins of a window of 32 ms.
         assertThat(Pitch.of(sound, new SoundBlocks(sound))).isCloseTo(hertz, within(8.0));
+    }
+
+    @Test
+    void a_stretch_whose_length_is_no_power_of_two_is_refused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Spectrum(24)).withMessage("24 is no power of two");
+    }
+
+    /** At 600 Hz 2 ms are 2.4 half periods of 0.83 ms: three, 20 samples at 8000 a second, are a block. */
+    @Test
+    void a_block_of_the_envelope_lies_in_time_where_its_middle_is_and_the_first_one_at_0() {
+        SampledSignal envelope = ToneEnvelope.of(Sound.of(8000, new float[90]), 600);
+        assertThat(envelope.size()).isEqualTo(4);
+        assertThat(envelope.atNanos(0)).isZero();
+        assertThat(envelope.atNanos(1)).isEqualTo(30 * 125_000L);
+        assertThat(envelope.atNanos(3)).isEqualTo(70 * 125_000L);
+    }
+
+    @Test
+    void the_envelope_follows_the_tone_block_by_block() {
+        float[] samples = new float[160];
+        for (int i = 0; i < 160; i++) {
+            samples[i] = (float) ((i < 80 ? 0.5 : 0.25) * Math.cos(2 * Math.PI * 1000 * i / 8000));
+        }
+        SampledSignal envelope = ToneEnvelope.of(Sound.of(8000, samples), 1000);
+        assertThat(envelope.size()).isEqualTo(10);
+        for (int block = 0; block < 10; block++) {
+            // Single precision of the samples.
+            assertThat(envelope.value(block)).isCloseTo(block < 5 ? 0.5 : 0.25, within(1e-7));
+        }
+    }
+
+    @Test
+    void a_block_of_the_envelope_has_a_sample_at_least() {
+        assertThat(ToneEnvelope.of(Sound.of(150, new float[10]), 70).size()).isEqualTo(10);
     }
 }

@@ -33,12 +33,12 @@ class VoltageStepsTest {
         assertThat(steps.clear()).isTrue();
     }
 
-    /** Squares: over four blocks they rise by 16, 24 and so on to 80; the median distance from the median, 48, is 16. */
+    /** Squares: over four blocks they rise by 16, 24 and so on to 144; the median distance from the median, 80, is 32. */
     @Test
     void noise_is_the_deviation_of_all_differences() {
-        double[] squares = new double[13];
+        double[] squares = new double[21];
         Arrays.setAll(squares, i -> (double) i * i);
-        assertThat(new VoltageSteps(squares).noise).isCloseTo(1.4826 * 16, within(1e-12));
+        assertThat(new VoltageSteps(squares).noise).isCloseTo(1.4826 * 32, within(1e-12));
     }
 
     @Test
