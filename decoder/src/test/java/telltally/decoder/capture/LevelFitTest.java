@@ -52,6 +52,26 @@ class LevelFitTest {
     }
 
     @Test
+    void levels_are_told_where_they_lie() {
+        Quality quality = fit(20 * MILLI, values(200, i -> 0.25 + tens(i))).quality(true);
+        assertThat(quality.darkLevel()).isCloseTo(0.25 * UNIT, within(1e-9));
+        assertThat(quality.litLevel()).isCloseTo(0.75 * UNIT, within(1e-9));
+    }
+
+    /** A sample in two seconds: too few within three for drift to be taken out, and levels stay where they are. */
+    @Test
+    void few_samples_are_parted_as_they_are() {
+        Chance chance = Chance.of(33);
+        LevelFit fit = fit(2000 * MILLI, values(400, i -> 1 + i / 2 % 2 * 0.5 + 0.02 * chance.nextNormal()));
+        assertThat(fit.swing()).isCloseTo(0.5 * UNIT, within(0.1));
+        assertThat(fit.contrast()).isCloseTo(25, within(4.0));
+        assertThat(fit.edgeCount()).isEqualTo(199);
+        Quality quality = fit.quality(true);
+        assertThat(quality.darkLevel()).isCloseTo(1 * UNIT, within(0.1));
+        assertThat(quality.litLevel()).isCloseTo(1.5 * UNIT, within(0.1));
+    }
+
+    @Test
     void the_train_is_lit_where_it_is_high_and_ends_a_step_after_the_last_sample() {
         LevelFit fit = fit(20 * MILLI, values(40, LevelFitTest::tens));
         PulseTrain train = PulseTrain.of(false, 800 * MILLI, 190 * MILLI, 390 * MILLI, 590 * MILLI);
@@ -69,17 +89,23 @@ class LevelFitTest {
         assertThat(fit.contrast()).isCloseTo(0.5 / noise, within(2.5));
     }
 
-    /** Seven samples of a level, 0.42 to 0.58, and hundreds of the other: theirs is the noise, here none. */
+    /** Three values each, by turns: 0.01 and 0.05 are the median distances from the middle ones. */
     @Test
     void of_fewer_than_eight_samples_the_scatter_does_not_count() {
-        assertThat(fit(20 * MILLI, flash(7)).quality(true).noise()).isCloseTo(0, within(0.02));
-        assertThat(fit(20 * MILLI, flash(8)).quality(true).noise()).isGreaterThan(0.1);
-        assertThat(fit(20 * MILLI, negative(flash(7))).quality(true).noise()).isCloseTo(0, within(0.02));
-        assertThat(fit(20 * MILLI, negative(flash(8))).quality(true).noise()).isGreaterThan(0.1);
+        double dark = 1.4826 * 0.01 * UNIT;
+        double both = 1.4826 * Math.sqrt((0.01 * 0.01 + 0.05 * 0.05) / 2) * UNIT;
+        assertThat(noise(flash(7))).isCloseTo(dark, within(0.2 * dark));
+        assertThat(noise(flash(8))).isCloseTo(both, within(0.2 * both));
+        assertThat(noise(negative(flash(7)))).isCloseTo(dark, within(0.2 * dark));
+        assertThat(noise(negative(flash(8)))).isCloseTo(both, within(0.2 * both));
+    }
+
+    private static double noise(double... values) {
+        return fit(20 * MILLI, values).quality(true).noise();
     }
 
     private static double[] flash(int samples) {
-        return values(300, i -> i < 150 || i >= 150 + samples ? 0 : i % 2 == 0 ? 0.42 : 0.58);
+        return values(300, i -> i < 150 || i >= 150 + samples ? 0.01 * (i % 3 - 1) : 0.5 + 0.05 * (i % 3 - 1));
     }
 
     private static double[] negative(double[] values) {
@@ -91,6 +117,14 @@ class LevelFitTest {
     void a_rare_level_and_few_samples_need_more_contrast() {
         LevelFit fit = fit(20 * MILLI, values(400, i -> i % 50 >= 40 ? 0.5 : 0));
         assertThat(fit.neededContrast()).isCloseTo(4 + 12 / 80.0 + 60 / 400.0, within(1e-12));
+    }
+
+    /** Averaged over three samples it counts three times as much; 100 samples of 200 are on either level. */
+    @Test
+    void what_is_averaged_needs_more_contrast() {
+        LevelFit fit = fit(40 * MILLI, noisy(200, 0.1, 0.1));
+        assertThat(fit.quality(true).filterSamples()).isEqualTo(3);
+        assertThat(fit.neededContrast()).isCloseTo(4 + 3 * 12 / 100.0 + 3 * 60 / 200.0, within(0.05));
     }
 
     @Test

@@ -74,6 +74,7 @@ class VoltageStepsTest {
     @Test
     void a_step_within_six_deviations_of_the_noise_is_none() {
         assertThat(new VoltageSteps(noisy(1)).blocks).isEmpty();
+        assertThat(new VoltageSteps(noisy(1)).usual).isZero();
         assertThat(new VoltageSteps(noisy(9)).blocks).hasSize(1);
     }
 
@@ -139,18 +140,10 @@ class VoltageStepsTest {
         return new VoltageSteps(slow);
     }
 
-    /** Four blocks before the first step 0.25, four after it 1.25; before the second 0.65 are left: 0.4 of the step. */
+    /** Four blocks before the first step 0.25, four after it 2.25; before the second 1.05 are left: 0.4 of the step. */
     @Test
     void what_is_left_of_a_step_is_told_by_the_voltage_before_the_next() {
-        double[] slow = spread(new int[] {40, 80}, 1, -1);
-        for (int block = 0; block < slow.length; block++) {
-            slow[block] += 0.25 - (block >= 60 && block < 78 ? 0.6 : 0);
-        }
-        // The fall by 0.6 is a step of its own: taken slowly, it is none.
-        for (int block = 45; block < 75; block++) {
-            slow[block] = 1.25 - 0.6 * (block - 44) / 31;
-        }
-        VoltageSteps steps = new VoltageSteps(slow);
+        VoltageSteps steps = new VoltageSteps(through(38, 0.25, 42, 2.25, 44, 2.25, 76, 1.05, 78, 1.05, 82, -0.95));
         assertThat(steps.blocks).containsExactly(40, 80);
         assertThat(steps.heldShare()).isCloseTo(0.4, within(1e-12));
     }
@@ -160,25 +153,36 @@ class VoltageStepsTest {
         assertThat(steps(new int[] {40, 80, 120}, 1, -1, 1).heldShare()).isCloseTo(1, within(1e-12));
     }
 
-    /** Nothing is left of this step when the next comes; with less than 17 blocks between them it does not count. */
+    /** A quarter is left of this step when the next comes; with less than 17 blocks between them it does not count. */
     @Test
     void steps_close_to_each_other_do_not_tell_what_is_held() {
-        assertThat(fading(56)).isEqualTo(1);
-        assertThat(fading(57)).isCloseTo(0, within(1e-12));
+        assertThat(fading(56).heldShare()).isEqualTo(1);
+        assertThat(fading(57).heldShare()).isCloseTo(0.25, within(1e-12));
     }
 
-    /** Up by 1 in block 40, back to 0 from the fifth block after it on, and down by 1 in another. */
-    private static double fading(int second) {
-        double[] slow = spread(new int[] {40, second}, 1, -1);
-        int last = second - 4;
-        for (int block = 45; block < second - 1; block++) {
-            slow[block] = block >= last ? 0 : 1 - (block - 44.0) / (last - 44);
+    /** Up by 1 in block 40, and down by 1 in another one. */
+    private static VoltageSteps fading(int second) {
+        VoltageSteps steps =
+                new VoltageSteps(through(38, 0, 42, 1, 44, 1, second - 4, 0.25, second - 2, 0.25, second + 2, -0.75));
+        assertThat(steps.blocks).containsExactly(40, second);
+        return steps;
+    }
+
+    /** Straight lines through points, a block and a voltage each; steady before the first and after the last. */
+    private static double[] through(double... points) {
+        double[] slow = new double[200];
+        for (int block = 0; block < slow.length; block++) {
+            int after = 0;
+            while (after < points.length && points[after] <= block) {
+                after += 2;
+            }
+            if (after == 0 || after == points.length) {
+                slow[block] = points[after == 0 ? 1 : after - 1];
+            } else {
+                double share = (block - points[after - 2]) / (points[after] - points[after - 2]);
+                slow[block] = points[after - 1] + share * (points[after + 1] - points[after - 1]);
+            }
         }
-        for (int block = second - 1; block < slow.length; block++) {
-            slow[block] -= 1;
-        }
-        VoltageSteps steps = new VoltageSteps(slow);
-        assertThat(steps.blocks).startsWith(40);
-        return steps.heldShare();
+        return slow;
     }
 }
