@@ -85,6 +85,15 @@ class CardHtmlTest {
     }
 
     @Test
+    void a_page_brings_its_style_for_light_screens_and_dark_ones() throws Exception {
+        assertThat(page(BARE).words("style"))
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains(":root {", "@media (prefers-color-scheme: dark) {");
+    }
+
+    @Test
     void the_total_of_each_line_is_the_sum_over_the_sets() throws Exception {
         // By hand: 1233 of 1262 sessions, 1824 of 1862 lists, 2961 of 3022 codes.
         assertThat(page(CARD).rows("Everything together"))

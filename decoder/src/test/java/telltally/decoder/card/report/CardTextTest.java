@@ -13,6 +13,7 @@ import telltally.decoder.card.Part;
 import telltally.decoder.card.ScoreCard;
 import telltally.decoder.card.SetCard;
 import telltally.decoder.card.run.KnownTimes;
+import telltally.decoder.card.run.ReadingTimes;
 import telltally.decoder.score.Line;
 
 class CardTextTest {
@@ -86,6 +87,9 @@ class CardTextTest {
     void a_run_says_how_long_a_session_took() {
         assertThat(CardText.text(ofTen(9), Optional.of(KnownTimes.of(2_000_000, 2_000_000, 2_000_000))))
                 .contains("10 sessions of 1 seed set, 2 ms each in the median, 2 ms at the 99th percentile\n");
+        assertThat(CardText.text(ofTen(9), Optional.of(new ReadingTimes())))
+                .as("nothing was run")
+                .contains("10 sessions of 1 seed set\n");
     }
 
     @Test

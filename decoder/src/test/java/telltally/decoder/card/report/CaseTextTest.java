@@ -121,7 +121,7 @@ class CaseTextTest {
                           read  in no format: nothing
                           all right
 
-                              0 s  """);
+                              0 s""");
     }
 
     @Test
