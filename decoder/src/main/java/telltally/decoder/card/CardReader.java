@@ -62,13 +62,13 @@ public final class CardReader {
     }
 
     private Part part(Fields part) {
+        int before = problems.count();
         int of = part.whole("of", 1, MOST);
         List<Integer> parts =
                 part.numbers("parts", 1, of).stream().map(Double::intValue).toList();
         part.close();
-        if (parts.isEmpty()) {
+        if (parts.isEmpty() && problems.count() == before) {
             part.problem("parts", "is empty; at least one was expected");
-            return Part.WHOLE;
         }
         return problems.any() ? Part.WHOLE : new Part(of, parts);
     }

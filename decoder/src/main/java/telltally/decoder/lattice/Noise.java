@@ -10,7 +10,7 @@ final class Noise {
 
     private static final int STEPS = 128;
     private static final double OUTLIERS = 0.01;
-    private static final int END = (int) REACH * STEPS;
+    private static final int END = (int) (REACH * STEPS);
     private static final double[] DENSITY = new double[END + 1];
     /** The area under the densities, from each step to the end of their reach. */
     private static final double[] BEYOND = new double[END + 1];
