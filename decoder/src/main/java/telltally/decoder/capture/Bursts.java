@@ -8,7 +8,8 @@ final class Bursts {
     /** Closer ones belong together: the contacts of a relay bounce. */
     private static final int APART_BLOCKS = 15;
 
-    private static final double SOFTEST_SHARE = 0.7;
+    /** What is softer than this share of the louder clicks is no click on release; no source. */
+    private static final double SOFTEST_SHARE = 0.25;
 
     private static final double LEAST_OVER_FLOOR = 1.5;
     private static final double SHORT_BLOCKS = 25;
@@ -32,15 +33,15 @@ final class Bursts {
 
     /**
      * Within the widest gap, by ratio, between noise that sticks out and clicks. Clicks on release are softer than those
-     * on pulling in; a gap as loud as the usual click lies between these two kinds and does not count.
+     * on pulling in; a gap above what may be one lies between these two kinds and does not count.
      */
     private double threshold(List<Burst> candidates) {
-        double[] peaks = candidates.stream().mapToDouble(Burst::peak).sorted().toArray();
+        double softest = SOFTEST_SHARE * peak(candidates, 0.75);
         double before = LEAST_OVER_FLOOR * floor;
         double threshold = before;
         double widest = 1;
-        for (double peak : peaks) {
-            if (peak < SOFTEST_SHARE * usualPeak(candidates) && peak > widest * before) {
+        for (double peak : candidates.stream().mapToDouble(Burst::peak).sorted().toArray()) {
+            if (before < softest && peak > widest * before) {
                 widest = peak / before;
                 threshold = Math.sqrt(peak * before);
             }
@@ -56,13 +57,13 @@ final class Bursts {
     }
 
     double usualPeak() {
-        return usualPeak(all);
+        return peak(all, 0.5);
     }
 
-    private static double usualPeak(List<Burst> bursts) {
+    private static double peak(List<Burst> bursts, double share) {
         return bursts.isEmpty()
                 ? 0
-                : new Quantiles(bursts.stream().mapToDouble(Burst::peak).toArray()).median();
+                : new Quantiles(bursts.stream().mapToDouble(Burst::peak).toArray()).at(share);
     }
 
     private static List<Burst> found(double[] loudness, double threshold) {

@@ -78,7 +78,10 @@ class BurstsTest {
     void loud_blocks_are_those_above_half_of_the_peak() {
         double[] loudness = quiet();
         System.arraycopy(new double[] {2, 5, 5.5, 10, 6, 5, 2}, 0, loudness, 50, 7);
-        assertThat(new Bursts(loudness).all).containsExactly(new Bursts.Burst(50, 10, 3));
+        // A click a quarter as loud: what is as loud as 2 belongs to clicks.
+        loudness[200] = 2.5;
+        assertThat(new Bursts(loudness).all)
+                .containsExactly(new Bursts.Burst(50, 10, 3), new Bursts.Burst(200, 2.5, 1));
     }
 
     @Test
@@ -97,15 +100,22 @@ class BurstsTest {
     }
 
     @Test
-    void clicks_on_release_are_not_taken_for_noise_however_wide_the_gap_to_the_louder_ones_is() {
-        assertThat(firstBlocks(peaks(10, 2, 10, 2, 10))).containsExactly(10, 40, 70, 100, 130);
+    void knocks_are_parted_from_clicks_that_are_all_as_loud_as_each_other() {
+        assertThat(firstBlocks(peaks(10, 2, 10, 2.25, 10, 10))).containsExactly(10, 70, 130, 160);
     }
 
-    /** From 1.5 to 3 is a ratio of 2; from 3 to 6 is another; from 3 to 4 is less. */
     @Test
-    void of_two_gaps_as_wide_as_each_other_the_lower_counts() {
-        assertThat(firstBlocks(peaks(10, 3, 10, 6, 10))).containsExactly(10, 40, 70, 100, 130);
-        assertThat(firstBlocks(peaks(10, 3, 10, 4, 10))).containsExactly(10, 40, 70, 100, 130);
+    void clicks_of_a_quarter_of_the_louder_ones_are_not_taken_for_noise_however_wide_the_gap_is() {
+        assertThat(firstBlocks(peaks(10, 2.5, 10, 2.5, 10))).containsExactly(10, 40, 70, 100, 130);
+        assertThat(firstBlocks(peaks(10, 2.4375, 10, 2.4375, 10))).containsExactly(10, 70, 130);
+    }
+
+    /** From 1.5 to 3 is a ratio of 2; from 3 to 6 is another, from 3 to 5.5 is less; a quarter of 20 is 5. */
+    @Test
+    void of_two_gaps_the_wider_counts_and_of_equal_ones_the_lower() {
+        assertThat(firstBlocks(peaks(20, 3, 20, 6, 20))).containsExactly(10, 40, 70, 100, 130);
+        assertThat(firstBlocks(peaks(20, 3, 20, 5.5, 20))).containsExactly(10, 40, 70, 100, 130);
+        assertThat(firstBlocks(peaks(20, 3, 20, 6.25, 20))).containsExactly(10, 70, 100, 130);
     }
 
     @Test

@@ -12,6 +12,7 @@ import telltally.simulator.channel.RelayClick;
 import telltally.simulator.channel.Tone;
 import telltally.simulator.document.ProblemException;
 import telltally.simulator.signal.PulseTrain;
+import telltally.simulator.signal.SampledSignal;
 import telltally.simulator.trace.Sound;
 import telltally.simulator.trace.Wav;
 
@@ -81,6 +82,23 @@ class SoundCaptureTest {
                 .containsExactly(
                         "the first click is taken as the lamp going off",
                         "the lit stretches are as long as pauses: lit and dark may be the wrong way round");
+    }
+
+    /** A relay that is as loud when it lets go, and four knocks of an eighth of that a moment after it has pulled in. */
+    @Test
+    void knocks_beside_a_relay_are_not_its_clicks() {
+        RelayClick relay = new RelayClick(1800, 2_000_000, 0.8, 0.8);
+        SampledSignal knocks = new RelayClick(900, 3_000_000, 0.1, 0.1)
+                .sound(
+                        PulseTrain.of(false, TRAIN.endNanos(), millis(3100), millis(4100), millis(5100), millis(8600)),
+                        8000);
+        Trains.Change noise = Sounds.noiseAndHum(1, 0.01, 0);
+        Sound sound = Sounds.of(
+                relay,
+                TRAIN,
+                8000,
+                (second, value) -> noise.of(second, value) + knocks.value((int) Math.round(second * 8000)));
+        assertThat(Trains.worstSeconds(TRAIN, ((Pulses) auto(sound)).train())).isLessThan(0.002);
     }
 
     @Test
