@@ -59,7 +59,7 @@ class ClipAnswersTest {
     void a_lamp_becomes_pulses() {
         long half = HandMadeFrames.STEP_NANOS / 2;
         long[] edges = new long[6];
-        Arrays.setAll(edges, i -> (10 * (i + 1)) * HandMadeFrames.STEP_NANOS - half);
+        Arrays.setAll(edges, i -> 10L * (i + 1) * HandMadeFrames.STEP_NANOS - half);
         Pulses pulses = (Pulses) ClipCapture.of(lamp(false));
         assertThat(Trains.worstSeconds(PulseTrain.of(false, 70 * HandMadeFrames.STEP_NANOS, edges), pulses.train()))
                 .isLessThan(1e-6);

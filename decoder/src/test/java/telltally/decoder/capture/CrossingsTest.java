@@ -13,7 +13,7 @@ class CrossingsTest {
 
     private static long[] thousands(int count) {
         long[] atNanos = new long[count];
-        Arrays.setAll(atNanos, i -> 1000 * i);
+        Arrays.setAll(atNanos, i -> 1000L * i);
         return atNanos;
     }
 

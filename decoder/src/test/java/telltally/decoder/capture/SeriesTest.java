@@ -10,13 +10,13 @@ import telltally.simulator.signal.SampledSignal;
 class SeriesTest {
     private static Series of(double... values) {
         long[] atNanos = new long[values.length];
-        Arrays.setAll(atNanos, i -> 100 * i);
+        Arrays.setAll(atNanos, i -> 100L * i);
         return new Series(atNanos, values, 1);
     }
 
     private static Series scaled(double... values) {
         long[] atNanos = new long[values.length];
-        Arrays.setAll(atNanos, i -> 100 * i);
+        Arrays.setAll(atNanos, i -> 100L * i);
         return Series.of(SampledSignal.of(atNanos, values));
     }
 

@@ -92,7 +92,7 @@ class SoundBlocksTest {
         float[] voltage = new float[8000];
         for (int i = 0; i < 8000; i++) {
             tone[i] = (float) Math.sin(2 * Math.PI * 2000 * i / 8000);
-            voltage[i] = i / 4000;
+            voltage[i] = i < 4000 ? 0 : 1;
         }
         // One pole passes 150 / 2000 of the amplitude, less than 0.6 % of the power.
         assertThat(new SoundBlocks(Sound.of(8000, tone)).slowShareWhereLoud()).isLessThan(0.01);

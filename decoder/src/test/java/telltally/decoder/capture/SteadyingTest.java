@@ -13,14 +13,14 @@ class SteadyingTest {
     private static final int HEIGHT = 48;
 
     /** What lies before the camera, larger than the picture: strips of light and shade, as of a dash and a window. */
-    private record Scene(int[] across, int[] down) {
-        static Scene of(long seed) {
+    private static final class Scene {
+        private final int[] across = new int[200];
+        private final int[] down = new int[200];
+
+        Scene(long seed) {
             Chance chance = Chance.of(seed);
-            int[] across = new int[200];
-            int[] down = new int[200];
             Arrays.setAll(across, i -> chance.below(50));
             Arrays.setAll(down, i -> chance.below(50));
-            return new Scene(across, down);
         }
 
         /** As it looks once it has moved to the right and downwards in the picture. */
@@ -37,7 +37,7 @@ class SteadyingTest {
         }
     }
 
-    private static final Scene SCENE = Scene.of(1);
+    private static final Scene SCENE = new Scene(1);
 
     private static Steadying steadying() {
         return new Steadying(WIDTH, HEIGHT);
@@ -112,7 +112,7 @@ class SteadyingTest {
     void what_is_seen_for_long_becomes_what_moves_are_measured_by() {
         Steadying steadying = steadying();
         steadying.next(SCENE.moved(0, 0));
-        Scene other = Scene.of(2);
+        Scene other = new Scene(2);
         Shift rest = steadying.next(other.moved(0, 0));
         for (int i = 0; i < 40; i++) {
             rest = steadying.next(other.moved(0, 0));
@@ -127,7 +127,7 @@ class SteadyingTest {
     void one_picture_of_something_else_is_not_enough_to_forget_the_scene() {
         Steadying steadying = steadying();
         steadying.next(SCENE.moved(0, 0));
-        steadying.next(Scene.of(2).moved(0, 0));
+        steadying.next(new Scene(2).moved(0, 0));
         assertThat(steadying.next(SCENE.moved(2, 1))).isEqualTo(new Shift(2, 1));
     }
 }
