@@ -63,10 +63,13 @@ final class VoltageSteps {
         double[] held = new double[Math.max(0, blocks.length - 1)];
         int count = 0;
         for (int i = 0; i < held.length; i++) {
+            if (blocks[i + 1] - blocks[i] <= 4 * SPAN) {
+                continue;
+            }
             double before = slow[Math.max(0, blocks[i] - SPAN)];
-            double after = slow[Math.min(slow.length - 1, blocks[i] + SPAN)];
-            double last = slow[Math.max(0, blocks[i + 1] - SPAN)];
-            if (blocks[i + 1] - blocks[i] > 4 * SPAN && after != before) {
+            double after = slow[blocks[i] + SPAN];
+            double last = slow[blocks[i + 1] - SPAN];
+            if (after != before) {
                 held[count++] = (last - before) / (after - before);
             }
         }

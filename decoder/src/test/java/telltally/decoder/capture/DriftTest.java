@@ -182,21 +182,23 @@ class DriftTest {
 
     @Test
     void three_samples_of_a_level_are_enough_and_two_are_not() {
-        long[] atNanos = new long[20];
-        Arrays.setAll(atNanos, i -> i * 100_000_000L);
-        double[] values = new double[20];
-        boolean[] three = new boolean[20];
-        boolean[] two = new boolean[20];
-        for (int i = 0; i < 20; i++) {
-            three[i] = i == 4 || i == 9 || i == 15;
-            two[i] = i == 4 || i == 15;
-            values[i] = 1 + 0.1 * i + (three[i] ? 2 : 0);
+        for (boolean rare : new boolean[] {true, false}) {
+            boolean[] three = new boolean[20];
+            boolean[] two = new boolean[20];
+            double[] values = new double[20];
+            long[] atNanos = new long[20];
+            for (int i = 0; i < 20; i++) {
+                atNanos[i] = i * 100_000_000L;
+                three[i] = (i == 4 || i == 9 || i == 15) == rare;
+                two[i] = (i == 4 || i == 15) == rare;
+                values[i] = 1 + 0.1 * i + (three[i] ? 2 : 0);
+            }
+            double[] removed = new Recording(atNanos, values, three).removed();
+            for (int i = 0; i < 20; i++) {
+                assertThat(removed[i]).isCloseTo(three[i] ? 2 : 0, within(1e-9));
+            }
+            // Never both are near: the values as they are.
+            assertThat(new Recording(atNanos, values, two).removed()).isEqualTo(values);
         }
-        double[] removed = new Recording(atNanos, values, three).removed();
-        for (int i = 0; i < 20; i++) {
-            assertThat(removed[i]).isCloseTo(three[i] ? 2 : 0, within(1e-9));
-        }
-        // Never both are near: the values as they are.
-        assertThat(new Recording(atNanos, values, two).removed()).isEqualTo(values);
     }
 }

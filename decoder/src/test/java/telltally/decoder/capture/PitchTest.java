@@ -37,6 +37,12 @@ class PitchTest {
         }
     }
 
+    /** The last bin but one; its image beyond half of the rate is two bins away and pulls by up to half a bin. */
+    @Test
+    void a_tone_just_below_half_of_the_rate_is_found() {
+        assertThat(pitch(20 * STRETCH, i -> sine(3968.75, i))).isCloseTo(3968.75, within(15.625));
+    }
+
     @Test
     void hum_below_150_hertz_is_no_pitch() {
         assertThat(pitch(20 * STRETCH, i -> 0.9 * sine(62.5, i) + 0.05 * sine(2000, i)))
