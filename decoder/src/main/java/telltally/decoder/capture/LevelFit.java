@@ -69,7 +69,8 @@ final class LevelFit {
 
     private static LevelFit of(Series series, int width, Windows windows) {
         LocalSwing swing = new LocalSwing(series, windows);
-        double[] level = Drift.removed(series, swing.high(series.values), windows);
+        boolean[] high = SureLevels.of(series, swing.high(series.values), windows);
+        double[] level = Drift.removed(series, high, windows);
         // Where nothing blinks there is one level only, and too much of it would pull the threshold into its noise.
         double[] blinking = new double[level.length];
         int count = 0;

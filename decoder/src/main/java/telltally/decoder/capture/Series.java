@@ -68,13 +68,13 @@ final class Series {
         return Math.max(1, (long) new Quantiles(steps).median());
     }
 
-    /** Without what lasts for one sample only. */
+    /** Without what lasts for one sample only, at either end too. */
     Series despiked() {
         double[] out = values.clone();
-        for (int i = 1; i < size() - 1; i++) {
-            double low = Math.min(values[i - 1], values[i + 1]);
-            double high = Math.max(values[i - 1], values[i + 1]);
-            out[i] = Math.max(low, Math.min(high, values[i]));
+        for (int i = 0; i < size() && size() > 2; i++) {
+            double one = values[i == 0 ? 2 : i - 1];
+            double other = values[i == size() - 1 ? i - 2 : i + 1];
+            out[i] = Math.max(Math.min(one, other), Math.min(Math.max(one, other), values[i]));
         }
         return new Series(atNanos, out, unit);
     }

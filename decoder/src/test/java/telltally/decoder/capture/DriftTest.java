@@ -43,35 +43,33 @@ class DriftTest {
                     .toArray();
         }
 
-        /** NaN where fewer than three samples of either level are near. */
-        double swing(int index) {
+        /** How far apart the levels are near a sample, and what of the values is left. */
+        Apart apart(int index) {
             int[] near = near(index);
             double[] level =
                     Arrays.stream(near).mapToDouble(i -> high[i] ? 1 : 0).toArray();
             double[] time = Arrays.stream(near).mapToDouble(i -> seconds[i]).toArray();
             double[] value = Arrays.stream(near).mapToDouble(i -> values[i]).toArray();
             double highs = Arrays.stream(level).sum();
-            if (highs < 3 || level.length - highs < 3) {
-                return Double.NaN;
+            double rarer = Math.min(highs, level.length - highs);
+            if (rarer < 3) {
+                return new Apart(Double.NaN, Double.NaN, rarer);
             }
             double correlation = new PearsonsCorrelation().correlation(level, time);
             if (1 - correlation * correlation < 0.3) {
-                return slope(level, value);
+                SimpleRegression fit = new SimpleRegression();
+                for (int i = 0; i < level.length; i++) {
+                    fit.addData(level[i], value[i]);
+                }
+                // Against a level the slope is the difference of the means.
+                return new Apart(fit.getSlope(), Math.sqrt(fit.getSumSquaredErrors() / near.length), rarer);
             }
             double[][] both = new double[near.length][];
             Arrays.setAll(both, i -> new double[] {time[i], level[i]});
             OLSMultipleLinearRegression fit = new OLSMultipleLinearRegression();
             fit.newSampleData(value, both);
-            return fit.estimateRegressionParameters()[2];
-        }
-
-        /** Against a level this is the difference of the means. */
-        private static double slope(double[] x, double[] y) {
-            SimpleRegression fit = new SimpleRegression();
-            for (int i = 0; i < x.length; i++) {
-                fit.addData(x[i], y[i]);
-            }
-            return fit.getSlope();
+            double left = Math.sqrt(fit.calculateResidualSumOfSquares() / near.length);
+            return new Apart(fit.estimateRegressionParameters()[2], left, rarer);
         }
 
         /** Where the low level lies at a sample, once the distance of the levels is known. */
@@ -87,6 +85,16 @@ class DriftTest {
                             .mapToDouble(i -> values[i] - (high[i] ? swing : 0))
                             .average()
                             .orElseThrow();
+        }
+    }
+
+    /**
+     * @param swing NaN where fewer than three samples of either level are near
+     * @param left standard deviation of what a fit leaves
+     */
+    private record Apart(double swing, double left, double rarer) {
+        boolean both(double usual) {
+            return !Double.isNaN(swing) && (swing >= usual / 2.5 || swing / left >= 2.7 + 12 / rarer);
         }
     }
 
@@ -111,17 +119,17 @@ class DriftTest {
     /** The whole of what is promised, sample by sample. */
     private static void assertRemoved(Recording recording) {
         int size = recording.values.length;
-        double[] swings = IntStream.range(0, size).mapToDouble(recording::swing).toArray();
-        double[] known = Arrays.stream(swings)
+        double[] known = IntStream.range(0, size)
+                .mapToDouble(i -> recording.apart(i).swing())
                 .filter(swing -> !Double.isNaN(swing))
                 .sorted()
                 .toArray();
         double usual = known[(int) Math.round(0.5 * (known.length - 1))];
-        double swing = usual;
         double[] removed = recording.removed();
         for (int i = 0; i < size; i++) {
-            boolean both = !Double.isNaN(swings[i]);
-            swing = both ? Math.max(usual / 2.5, Math.min(2.5 * usual, swings[i])) : swing;
+            Apart apart = recording.apart(i);
+            boolean both = apart.both(usual);
+            double swing = both ? Math.max(usual / 2.5, Math.min(2.5 * usual, apart.swing())) : usual;
             double low = recording.low(i, swing, both);
             assertThat(removed[i]).isCloseTo((recording.values[i] - low) * usual / swing, within(1e-9));
         }
@@ -149,7 +157,7 @@ class DriftTest {
 
     /** Blinking for five seconds, then dark for eight, then blinking less strongly. */
     @Test
-    void where_only_one_level_is_near_the_last_swing_stands_and_the_mean_is_the_level() {
+    void where_only_one_level_is_near_the_usual_swing_stands_and_the_mean_is_the_level() {
         assertRemoved(recording(
                 200,
                 second -> second < 5 || second > 13 ? blinking(second) : -1,
@@ -168,13 +176,30 @@ class DriftTest {
                 0.05));
     }
 
+    /** For ten seconds between blinking all is noise of one level, of which a first look took what is far out for changes. */
+    @Test
+    void noise_that_was_parted_in_two_is_one_level() {
+        Recording recording = recording(
+                300, second -> second < 8 || second > 18 ? blinking(second) : 0, second -> 1, second -> 2, 0.2);
+        for (int i = 0; i < recording.values.length; i++) {
+            if (recording.seconds[i] > 8 && recording.seconds[i] < 18) {
+                double off = recording.values[i] - 1;
+                recording.high[i] = Math.abs(off) > 0.1 ? off > 0 : recording.high[i - 1];
+            }
+        }
+        assertRemoved(recording);
+        IntStream.range(0, recording.values.length)
+                .filter(i -> recording.seconds[i] > 11.1 && recording.seconds[i] < 14.9)
+                .forEach(i -> assertThat(recording.apart(i).both(2)).isFalse());
+    }
+
     /** All that is high comes later: whether it rose or was switched on cannot be told, and it is taken as switched. */
     @Test
     void a_slope_that_cannot_be_told_from_a_step_is_no_slope() {
         Recording step = recording(30, second -> second - 1.5, second -> 1, second -> 2, 0);
         double[] removed = step.removed();
         for (int i = 0; i < removed.length; i++) {
-            assertThat(step.swing(i)).isCloseTo(2, within(1e-9));
+            assertThat(step.apart(i).swing()).isCloseTo(2, within(1e-9));
         }
         assertRemoved(step);
         assertRemoved(recording(30, second -> second - 1.5, second -> 1 + 0.3 * second, second -> 2, 0.1));

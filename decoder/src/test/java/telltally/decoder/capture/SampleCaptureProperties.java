@@ -36,13 +36,18 @@ class SampleCaptureProperties {
             @ForAll @DoubleRange(min = 0, max = 0.15) double noise,
             @ForAll @DoubleRange(min = -0.05, max = 0.05) double driftPerSecond,
             @ForAll long seed) {
-        Chance chance = Chance.of(seed);
-        SampledSignal light = Trains.changed(
-                Led.at(12).light(train, 100),
-                (second, value) -> 40 + value + driftPerSecond * second + noise * chance.nextNormal());
+        SampledSignal light = diode(train, noise, driftPerSecond, seed);
         Pulses pulses = (Pulses) SampleCapture.of(light, Polarity.HIGH_IS_LIT);
         // One sample for where the edge lies between two, half a filter (at most 5 samples) for the noise.
         assertThat(Trains.worstSeconds(train, pulses.train())).isLessThan(0.04);
+    }
+
+    /** A hundred samples a second of a diode of brightness 1. */
+    static SampledSignal diode(PulseTrain train, double noise, double driftPerSecond, long seed) {
+        Chance chance = Chance.of(seed);
+        return Trains.changed(
+                Led.at(12).light(train, 100),
+                (second, value) -> 40 + value + driftPerSecond * second + noise * chance.nextNormal());
     }
 
     @Property(tries = 100)

@@ -3,8 +3,11 @@ package telltally.decoder.capture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import telltally.decoder.capture.CaptureResult.NoPulses;
 import telltally.decoder.capture.CaptureResult.Pulses;
 import telltally.decoder.capture.CaptureResult.Reason;
@@ -51,6 +54,26 @@ class SampleCaptureTest {
             values[i] = 100 + 30 * Math.sin(i / 150.0);
         }
         assertThat(reason(evenly(values))).isEqualTo(Reason.NO_BLINKING);
+    }
+
+    /** In noise and drift: a dark pause was parted in two, or its end taken for a flash. Found by the property. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.13, -0.02, -109, 3.157639985 3.407639985 4.094536875 4.344536875 4.741833468 4.991833468 5.589029418",
+        "0.1399345706611985, 0.036092505537407046, -355, 0.54344693 0.79344693 6.255389711 6.505389711 10.77510025"
+                + " 11.02510025 15.096380636 16.176380636 16.646297637 16.896297637 17.434342239 18.025342239 20.53555673"
+                + " 21.71155673 25.383486455",
+        "0.14408327055876852, 0.033010912066076606, 3609605122490956675, 0.542618876 1.741618876 2.237243896 2.487243896"
+                + " 2.95132598 3.76332598 8.552090122",
+    })
+    void noise_in_a_long_pause_is_no_flash(double noise, double driftPerSecond, long seed, String edges) {
+        long[] nanos = Arrays.stream(edges.split(" "))
+                .mapToLong(each -> Math.round(1e9 * Double.parseDouble(each)))
+                .toArray();
+        PulseTrain train = PulseTrain.of(false, nanos[nanos.length - 1], Arrays.copyOf(nanos, nanos.length - 1));
+        Pulses pulses = (Pulses) SampleCapture.of(
+                SampleCaptureProperties.diode(train, noise, driftPerSecond, seed), Polarity.HIGH_IS_LIT);
+        assertThat(Trains.worstSeconds(train, pulses.train())).isLessThan(0.04);
     }
 
     @Test

@@ -70,9 +70,9 @@ class SeriesTest {
     }
 
     @Test
-    void what_lasts_for_one_sample_falls_to_the_nearer_neighbour() {
+    void what_lasts_for_one_sample_falls_to_the_nearer_neighbour_at_the_ends_too() {
         Series series = of(9, 1, 5, 2, 2, 0, 3, 4, 9);
-        assertThat(series.despiked().values).containsExactly(9, 5, 2, 2, 2, 2, 3, 4, 9);
+        assertThat(series.despiked().values).containsExactly(5, 5, 2, 2, 2, 2, 3, 4, 4);
         assertThat(series.values[2]).isEqualTo(5);
     }
 
