@@ -16,7 +16,7 @@ record Sent(FlashFormat format, Message message, Pacing pacing) {
     /**
      * Whether another of the shipped formats sends nearly the same at another clock, so that nobody can tell them apart
      * once the clock is unknown: a count sent once, few even blinks, a balance result of one flash; the frame alone,
-     * and its code three times.
+     * and its code three times; one long flash before short ones, and a bulb check before a balance result.
      */
     boolean sentAlikeByAnotherFormat() {
         if (message instanceof Message.Balance balance) {
@@ -29,6 +29,8 @@ record Sent(FlashFormat format, Message message, Pacing pacing) {
         return switch (format.id()) {
             case "count-loop" -> once;
             case "pair-loop" -> (list.codes().isEmpty() && once) || list.codes().equals(List.of("12"));
+            case "long-short" ->
+                once && list.codes().size() == 1 && list.codes().get(0).startsWith("1");
             case "pair-thrice" -> list.codes().isEmpty();
             default -> false;
         };
