@@ -20,6 +20,7 @@ class ReadingTimesTest {
         assertThat(both.totalNanos()).isEqualTo(500_500_007L);
         assertThat(both.longestNanos()).isEqualTo(1_000_000L);
         assertThat(both.quantileNanos(0)).isEqualTo(7);
+        assertThat(both.quantileNanos(50)).isEqualTo(times.quantileNanos(50));
     }
 
     @Test

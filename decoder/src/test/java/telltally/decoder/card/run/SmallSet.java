@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import telltally.decoder.reading.Reading;
 import telltally.decoder.reading.Reading.FormatEstimate;
+import telltally.decoder.score.CaseDigest;
 import telltally.decoder.score.DecoderFloors;
 import telltally.decoder.score.Line;
+import telltally.decoder.score.SeedCases;
 import telltally.decoder.score.SeedSet;
 import telltally.decoder.score.SeedSet.Digests;
 import telltally.decoder.score.SeedSet.SeedRange;
@@ -29,9 +31,23 @@ final class SmallSet {
 
     private SmallSet() {}
 
-    /** Without digests. The last seeds cannot be made. */
+    /** In blocks of two, with the digests of what can be made. The last seeds cannot. */
     static SeedSet of(String id, int recordings, int unmakable) {
-        return of(id, recordings, unmakable, List.of(Line.values()), new Digests(2, List.of()));
+        List<Line> lines = List.of(Line.values());
+        SeedSet bare = of(id, recordings, unmakable, lines, new Digests(2, List.of()));
+        List<String> sums =
+                bare.blocks().stream().map(block -> digest(bare, block.seeds())).toList();
+        return of(id, recordings, unmakable, lines, new Digests(2, sums));
+    }
+
+    /** Of all cases that can be made. */
+    static String digest(SeedSet set, List<Long> seeds) {
+        CaseDigest digest = new CaseDigest();
+        int made = ((SeedSource.Recordings) set.source()).frozen().size();
+        seeds.stream()
+                .filter(seed -> seed <= made)
+                .forEach(seed -> new SeedCases(set).of(seed).forEach(digest::add));
+        return digest.hex();
     }
 
     static SeedSet of(String id, int recordings, int unmakable, List<Line> lines, Digests digests) {

@@ -115,6 +115,14 @@ class TrialTest {
     }
 
     @Test
+    void a_reading_with_other_warnings_is_an_answer() {
+        Reading doubtful = Reading.nothing(new Warning(0, WarningKind.NO_FLASHES, "dark"));
+        Asked asked = new Asked(time -> time > 1, doubtful);
+        assertThat(trial(false, TWENTY).failureOf(asked)).isEmpty();
+        assertThat(asked.trains).hasSize(1);
+    }
+
+    @Test
     void of_fewer_than_ten_sessions_nothing_is_concluded() {
         Asked asked = failing(time -> true);
         assertThat(trial(false, SmallSet.of("nine", 9, 0)).failureOf(asked)).isEmpty();
