@@ -3,7 +3,9 @@ package telltally.decoder.capture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.util.stream.LongStream;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -98,7 +100,19 @@ class SampleCaptureProperties {
 
     @Property(tries = 100)
     void what_wanders_without_two_levels_is_no_blinking(
-            @ForAll long seed, @ForAll @DoubleRange(min = 0.9, max = 1) double memory) {
+            @ForAll long seed, @ForAll @DoubleRange(min = 0.9, max = 0.99) double memory) {
+        assertThat(wandering(seed, memory)).isInstanceOf(NoPulses.class);
+    }
+
+    /** It may keep to two levels by chance: about one in two thousand does. */
+    @Example
+    void of_what_wanders_and_never_comes_back_next_to_nothing_is_blinking() {
+        assertThat(LongStream.range(0, 400).filter(seed -> wandering(seed, 1) instanceof Pulses))
+                .hasSizeLessThan(2);
+    }
+
+    /** A minute of a camera: each value is a share of the one before, and noise. */
+    private static CaptureResult wandering(long seed, double memory) {
         Chance chance = Chance.of(seed);
         long[] atNanos = new long[1800];
         double[] values = new double[atNanos.length];
@@ -106,7 +120,6 @@ class SampleCaptureProperties {
             atNanos[i] = i * 33_333_333L;
             values[i] = memory * values[i - 1] + chance.nextNormal();
         }
-        assertThat(SampleCapture.of(SampledSignal.of(atNanos, values), Polarity.AUTO))
-                .isInstanceOf(NoPulses.class);
+        return SampleCapture.of(SampledSignal.of(atNanos, values), Polarity.AUTO);
     }
 }
