@@ -21,7 +21,7 @@ final class Drift {
         double[] out = new double[values.length];
         for (int i = 0; i < out.length; i++) {
             LocalFits.Fit fit = fits.near(i);
-            boolean both = !Double.isNaN(fit.swing()) && !fit.isNoise(usual);
+            boolean both = fit.hasBoth(usual);
             // Where only one level is nearby, the usual swing stands: the last one may be that of a few samples.
             double swing = both
                     ? Math.max(usual / LocalFits.MOST_GAIN, Math.min(usual * LocalFits.MOST_GAIN, fit.swing()))

@@ -125,6 +125,11 @@ final class LocalFits {
             return swing / Math.sqrt(Math.max(0, left));
         }
 
+        /** Whether both levels are nearby. */
+        boolean hasBoth(double usualSwing) {
+            return !Double.isNaN(swing()) && !isNoise(usualSwing);
+        }
+
         /**
          * Whether this is noise of one level, parted in two: they are closer than a camera would make them, and no further
          * apart than noise parts by itself.

@@ -12,7 +12,7 @@ final class SureLevels {
         LocalFits fits = new LocalFits(series, high, windows);
         double usual = fits.usualSwing();
         int first = 0;
-        while (first < high.length && !isSure(fits.near(first), usual)) {
+        while (first < high.length && !fits.near(first).hasBoth(usual)) {
             first++;
         }
         if (first == high.length) {
@@ -24,14 +24,10 @@ final class SureLevels {
             LocalFits.Fit fit = fits.near(i);
             if (fit.isNoise(usual)) {
                 sure[i] = last;
-            } else if (isSure(fit, usual)) {
+            } else if (fit.hasBoth(usual)) {
                 last = high[i];
             }
         }
         return sure;
-    }
-
-    private static boolean isSure(LocalFits.Fit fit, double usual) {
-        return !Double.isNaN(fit.swing()) && !fit.isNoise(usual);
     }
 }
