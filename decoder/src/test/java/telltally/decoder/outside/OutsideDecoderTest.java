@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -150,6 +151,24 @@ class OutsideDecoderTest {
                     .contains(new FormatEstimate("pair-even", 1, 1));
             assertThat(read(reader.read(TRAIN, List.of(EVEN))).format()).isEmpty();
         }
+    }
+
+    @Test
+    void a_program_ends_with_the_reader_that_it_was_started_for() throws Exception {
+        // Answers with its own number, then waits for what never comes.
+        String script = "read -r line; echo '" + able("") + "'; read -r line; "
+                + "echo '{\"id\":1,\"codes\":{\"codes\":[\"'$$'\"]}}'; while read -r line; do :; done; sleep 60";
+        ProcessHandle program;
+        try (Entrant.Reader reader = OutsideDecoder.command(script).open()) {
+            String number = read(reader.read(TRAIN, List.of(EVEN)))
+                    .codes()
+                    .get(Segment.CODES)
+                    .get(0);
+            program = ProcessHandle.of(Long.parseLong(number)).orElseThrow();
+            assertThat(program.isAlive()).isTrue();
+        }
+        program.onExit().get(30, TimeUnit.SECONDS);
+        assertThat(program.isAlive()).isFalse();
     }
 
     @Test
