@@ -99,7 +99,7 @@ class LinesTest {
             }
 
             @Override
-            public int read(byte[] chunk) throws IOException {
+            public int read(byte[] chunk, int from, int length) throws IOException {
                 try {
                     assertThat(taken(inbox[0])).isEqualTo(piece == 0 ? "none" : "12345678");
                 } catch (Exception e) {
@@ -108,7 +108,7 @@ class LinesTest {
                 if (piece++ == 20) {
                     return -1;
                 }
-                System.arraycopy("12345678\n".getBytes(StandardCharsets.UTF_8), 0, chunk, 0, 9);
+                System.arraycopy("12345678\n".getBytes(StandardCharsets.UTF_8), 0, chunk, from, 9);
                 return 9;
             }
         };
@@ -120,14 +120,9 @@ class LinesTest {
 
     @Test
     void an_output_that_breaks_off_is_closed() throws Exception {
-        LineInbox inbox = new LineInbox(
-                new InputStream() {
-                    @Override
-                    public int read() throws IOException {
-                        throw new IOException("gone");
-                    }
-                },
-                SMALL);
+        InputStream broken = InputStream.nullInputStream();
+        broken.close();
+        LineInbox inbox = new LineInbox(broken, SMALL);
         inbox.run();
         assertThat(inbox.isClosed()).isTrue();
         assertThat(taken(inbox)).isEqualTo("none");
