@@ -193,6 +193,18 @@ class DriftTest {
                 .forEach(i -> assertThat(recording.apart(i).both(2)).isFalse());
     }
 
+    /** Less than half of the usual light, far out of the noise; then as far out of it as noise parts by itself. */
+    @Test
+    void what_blinks_weakly_is_a_lamp_where_noise_alone_would_not_part_so_far() {
+        assertRemoved(recording(300, DriftTest::blinking, second -> 1, second -> second < 18 ? 2 : 0.7, 0.1));
+        Recording doubtful =
+                recording(400, DriftTest::blinking, second -> 1 + 0.1 * second, second -> second < 22 ? 2 : 0.7, 0.2);
+        assertRemoved(doubtful);
+        assertThat(IntStream.range(0, 400).filter(i -> doubtful.seconds[i] > 26 && doubtful.seconds[i] < 36))
+                .anyMatch(i -> doubtful.apart(i).both(2))
+                .anyMatch(i -> !doubtful.apart(i).both(2));
+    }
+
     /** All that is high comes later: whether it rose or was switched on cannot be told, and it is taken as switched. */
     @Test
     void a_slope_that_cannot_be_told_from_a_step_is_no_slope() {

@@ -83,8 +83,8 @@ class SureLevelsTest {
 
     @Test
     void what_blinks_less_strongly_still_blinks() {
-        blinking(0, 15, 1);
-        blinking(15, 30, 0.35);
+        blinking(0, 20, 1);
+        blinking(20, 30, 0.38);
         assertThat(sure()).isEqualTo(look);
     }
 
