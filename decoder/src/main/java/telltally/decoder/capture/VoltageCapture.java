@@ -34,7 +34,10 @@ final class VoltageCapture {
             remarks.add("the " + (highIsLit ? "higher" : "lower") + " level is taken as lit");
         }
         if (steps.repeated > 0) {
-            remarks.add(steps.repeated + " steps went the same way as the one before and were left out");
+            remarks.add(
+                    steps.repeated == 1
+                            ? "1 step went the same way as the one before and was left out"
+                            : steps.repeated + " steps went the same way as the one before and were left out");
         }
         double contrast = Math.min(1000, steps.usual / Math.max(steps.noise, steps.usual / 1000));
         double dark = highIsLit ? 0 : steps.usual;
