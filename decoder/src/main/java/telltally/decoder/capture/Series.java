@@ -70,8 +70,11 @@ final class Series {
 
     /** Without what lasts for one sample only, at either end too. */
     Series despiked() {
-        double[] out = values.clone();
-        for (int i = 0; i < size() && size() > 2; i++) {
+        if (size() < 3) {
+            return this;
+        }
+        double[] out = new double[size()];
+        for (int i = 0; i < out.length; i++) {
             double one = values[i == 0 ? 2 : i - 1];
             double other = values[i == size() - 1 ? i - 2 : i + 1];
             out[i] = Math.max(Math.min(one, other), Math.min(Math.max(one, other), values[i]));

@@ -104,7 +104,7 @@ class SampleCaptureProperties {
         assertThat(wandering(seed, memory)).isInstanceOf(NoPulses.class);
     }
 
-    /** It may keep to two levels by chance: about one in two thousand does. */
+    /** A walk may keep to two levels by chance. */
     @Example
     void of_what_wanders_and_never_comes_back_next_to_nothing_is_blinking() {
         assertThat(LongStream.range(0, 400).filter(seed -> wandering(seed, 1) instanceof Pulses))

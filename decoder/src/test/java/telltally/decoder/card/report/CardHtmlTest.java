@@ -20,14 +20,7 @@ class CardHtmlTest {
     private static final String SETS = "Whole lists right in percent; plain and told";
     private static final String FORMATS = "Whole lists right in percent; (nothing)";
     private static final String IMPAIRMENTS = "Whole lists right in percent, in whatever strength";
-    private static final ScoreCard CARD = HandMade.card(
-            HandMade.calm(),
-            HandMade.set(
-                    "gale",
-                    HandMade.worst(
-                            HandMade.line(Line.LAMP, HandMade.format("count-loop", HandMade.counts(1, 2))),
-                            HandMade.wrong(7, 3))),
-            HandMade.storm());
+    private static final ScoreCard CARD = HandMade.weather();
 
     /** Of which every session is right, without anything that has a part of its own. */
     private static final ScoreCard BARE = HandMade.card(HandMade.set(

@@ -18,14 +18,7 @@ import telltally.decoder.score.Line;
 
 class CardTextTest {
     private static final String SETS = "By seed set";
-    private static final ScoreCard CARD = HandMade.card(
-            HandMade.calm(),
-            HandMade.set(
-                    "gale",
-                    HandMade.worst(
-                            HandMade.line(Line.LAMP, HandMade.format("count-loop", HandMade.counts(1, 2))),
-                            HandMade.wrong(7, 3))),
-            HandMade.storm());
+    private static final ScoreCard CARD = HandMade.weather();
 
     private static TextPage page(ScoreCard card) {
         return new TextPage(CardText.text(card, Optional.empty()));

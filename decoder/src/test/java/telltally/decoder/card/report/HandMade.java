@@ -139,6 +139,12 @@ final class HandMade {
         return behind(set("storm", line(Line.LAMP, lamp)), "jitter", "bounce");
     }
 
+    /** Three sets: {@link #calm}, one with a worst case and nothing else to say, {@link #storm}. */
+    static ScoreCard weather() {
+        LineCard lamp = line(Line.LAMP, format("count-loop", counts(1, 2)));
+        return card(calm(), set("gale", worst(lamp, wrong(7, 3))), storm());
+    }
+
     static WorstCase wrong(int index, long errors) {
         return new WorstCase(
                 index,
